@@ -1,0 +1,605 @@
+//! The home: levels, spaces, components, connections and who is to be called.
+
+use serde::{Deserialize, Serialize};
+
+use crate::{Date, Kind, Net};
+
+/// The newest `format` of the home file that this version reads and writes.
+pub const FORMAT: u32 = 1;
+
+/// A home, as its file tells it. Everything is in SI units.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Home {
+    /// Version of the file format.
+    pub format: u32,
+    /// What the people who live there call it.
+    pub name: String,
+    /// Units for display.
+    #[serde(default)]
+    pub units: Units,
+    /// Language of the answers, as a BCP 47 tag; `None` for the program's own.
+    #[serde(default)]
+    pub language: Option<String>,
+    /// The number to call when people are in danger.
+    #[serde(default)]
+    pub emergency_phone: Option<String>,
+    /// Id of the space where people mostly are when something happens.
+    #[serde(default)]
+    pub usual_space: Option<String>,
+    /// Floors, lowest first if the file keeps to that.
+    #[serde(default)]
+    pub levels: Vec<Level>,
+    /// Rooms, and outdoor places.
+    #[serde(default)]
+    pub spaces: Vec<Space>,
+    /// Everything that was installed.
+    #[serde(default)]
+    pub components: Vec<Component>,
+    /// What feeds what.
+    #[serde(default)]
+    pub connections: Vec<Connection>,
+    /// Whom to call.
+    #[serde(default)]
+    pub contacts: Vec<Contact>,
+    /// Who answers for what, and how long.
+    #[serde(default)]
+    pub warranties: Vec<Warranty>,
+    /// Upkeep.
+    #[serde(default)]
+    pub jobs: Vec<Job>,
+    /// Papers and pictures.
+    #[serde(default)]
+    pub documents: Vec<Document>,
+}
+
+/// Units for display; the file is always SI.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+pub enum Units {
+    /// Feet, gallons.
+    Us,
+    /// Metres, litres.
+    #[default]
+    Si,
+}
+
+/// A floor.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Level {
+    /// Stable id.
+    pub id: String,
+    /// Its name.
+    pub name: String,
+    /// Height of its floor above the home's zero, in metres.
+    #[serde(default)]
+    pub elevation_m: f64,
+    /// Its floor plan.
+    #[serde(default)]
+    pub plan: Option<Plan>,
+}
+
+/// A picture of a floor, and how metres lie on it.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Plan {
+    /// Path of the picture, from the home's folder.
+    pub picture: String,
+    /// Where the picture's left edge lies on the level, in metres.
+    #[serde(default)]
+    pub left_m: f64,
+    /// Where the picture's top edge lies on the level, in metres; y grows downwards on the picture.
+    #[serde(default)]
+    pub top_m: f64,
+    /// How wide the picture is, in metres.
+    pub width_m: f64,
+}
+
+/// A room, or a place outdoors.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Space {
+    /// Stable id.
+    pub id: String,
+    /// Its name.
+    pub name: String,
+    /// Id of its level, if known.
+    #[serde(default)]
+    pub level: Option<String>,
+    /// Corners on the level, in metres, in order round the space.
+    #[serde(default)]
+    pub outline: Vec<(f64, f64)>,
+    /// True outdoors: preferred for letting sewage out.
+    #[serde(default)]
+    pub outdoors: bool,
+}
+
+/// Something installed.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Component {
+    /// Stable id, `[a-z0-9-]+`.
+    pub id: String,
+    /// What it is.
+    pub kind: Kind,
+    /// What people call it.
+    pub name: String,
+    /// Letters and number on its tag, such as `W1`.
+    #[serde(default)]
+    pub tag: Option<String>,
+    /// Id of the space it is in, if known.
+    #[serde(default)]
+    pub space: Option<String>,
+    /// x, y on the level and height above its floor, in metres.
+    #[serde(default)]
+    pub at: Option<(f64, f64, f64)>,
+    /// How it is worked.
+    #[serde(default)]
+    pub operates: Option<Operates>,
+    /// Who may work it.
+    #[serde(default)]
+    pub operable_by: OperableBy,
+    /// Rated current, in amperes.
+    #[serde(default)]
+    pub rating_a: Option<f64>,
+    /// Number of poles.
+    #[serde(default)]
+    pub poles: Option<u32>,
+    /// Power drawn, in watts.
+    #[serde(default)]
+    pub watts: Option<f64>,
+    /// Water held, in litres.
+    #[serde(default)]
+    pub volume_l: Option<f64>,
+    /// True if its hot and cold lines are joined; `None` for what its kind does.
+    #[serde(default)]
+    pub joins: Option<bool>,
+    /// True if it must be named first when it goes off.
+    #[serde(default)]
+    pub critical: bool,
+    /// True if one party's side ends here and another's begins.
+    #[serde(default)]
+    pub boundary: bool,
+    /// Id of the contact who owns it.
+    #[serde(default)]
+    pub owner: Option<String>,
+    /// The panel it is fed from, where only the directory's words are known.
+    #[serde(default)]
+    pub panel: Option<String>,
+    /// The circuit it is on, as the panel directory writes it, such as `9,11,13`.
+    #[serde(default)]
+    pub circuit: Option<String>,
+    /// What its lamp or button tells.
+    #[serde(default)]
+    pub lamp: Option<String>,
+    /// Path of a photo, from the home's folder.
+    #[serde(default)]
+    pub photo: Option<String>,
+    /// Anything else.
+    #[serde(default)]
+    pub note: Option<String>,
+}
+
+/// How a device is worked.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[serde(default, deny_unknown_fields)]
+pub struct Operates {
+    /// What one takes hold of.
+    pub handle: Option<Handle>,
+    /// How it closes.
+    pub closes: Option<Closes>,
+    /// Whether it is known to work.
+    pub state: DeviceState,
+    /// How it stands on an ordinary day.
+    pub normally: Position,
+    /// The tool it takes.
+    pub tool: Option<String>,
+    /// When it was last worked.
+    pub exercised: Option<Date>,
+    /// How long it takes to work, once one stands at it, in seconds.
+    pub seconds: Option<f64>,
+}
+
+/// What one takes hold of.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Handle {
+    /// A lever: across the pipe is closed.
+    Lever,
+    /// A wheel.
+    Wheel,
+    /// A small round or oval handle.
+    Knob,
+    /// A tee or butterfly handle.
+    Tee,
+    /// A screwdriver slot.
+    Slot,
+    /// A square or a nut for a key.
+    Key,
+    /// A push button.
+    Button,
+    /// A breaker's toggle.
+    Toggle,
+    /// A pull-out block.
+    PullOut,
+    /// A cap to unscrew.
+    Cap,
+}
+
+/// How a device closes.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub enum Closes {
+    /// A quarter turn, until the handle lies across.
+    QuarterTurn,
+    /// Several turns clockwise.
+    MultiTurn,
+    /// This many turns clockwise.
+    Turns(f64),
+    /// Push in.
+    Push,
+    /// Pull out.
+    Pull,
+    /// To OFF.
+    ToOff,
+    /// Turn a cap.
+    Unscrew,
+}
+
+/// Whether a device is known to work.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+pub enum DeviceState {
+    /// It was tried and works.
+    Works,
+    /// It works, but takes force or time.
+    Stiff,
+    /// It does not move.
+    Seized,
+    /// It moves, but does not hold.
+    LeaksBy,
+    /// Nobody tried.
+    #[default]
+    Unknown,
+}
+
+/// How a device stands on an ordinary day.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+pub enum Position {
+    /// Open to flow (for power: on).
+    #[default]
+    Open,
+    /// Shut (for power: off).
+    Shut,
+}
+
+/// Who may work a device.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Default, Serialize, Deserialize)]
+pub enum OperableBy {
+    /// Anyone in the house.
+    #[default]
+    Anyone,
+    /// A licensed person.
+    Licensed,
+    /// The utility alone.
+    Utility,
+}
+
+/// What a connection carries.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+pub enum Medium {
+    /// Cold water.
+    ColdWater,
+    /// Hot water.
+    HotWater,
+    /// Waste water.
+    Waste,
+    /// Air of the drains.
+    Vent,
+    /// Condensate.
+    Condensate,
+    /// Electricity.
+    Power,
+    /// Fuel gas.
+    Gas,
+    /// Control wiring.
+    Signal,
+}
+
+impl Medium {
+    /// The net this medium is traced in.
+    #[must_use]
+    pub fn net(self) -> Net {
+        match self {
+            Self::ColdWater | Self::HotWater => Net::Water,
+            Self::Waste => Net::Waste,
+            Self::Vent => Net::Vent,
+            Self::Condensate => Net::Condensate,
+            Self::Power => Net::Power,
+            Self::Gas => Net::Gas,
+            Self::Signal => Net::Signal,
+        }
+    }
+}
+
+/// What feeds what.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Connection {
+    /// Id of its own, if it has one.
+    #[serde(default)]
+    pub id: Option<String>,
+    /// Id of the component it usually comes from.
+    pub from: String,
+    /// Id of the component it usually goes to.
+    pub to: String,
+    /// What it carries.
+    pub carries: Medium,
+    /// Its length, in metres.
+    #[serde(default)]
+    pub length_m: Option<f64>,
+    /// Its size, as the trade writes it, such as `3/4 in`.
+    #[serde(default)]
+    pub size: Option<String>,
+    /// What it is made of.
+    #[serde(default)]
+    pub material: Option<Material>,
+    /// True if nothing flows back in it.
+    #[serde(default)]
+    pub one_way: bool,
+    /// Anything else.
+    #[serde(default)]
+    pub note: Option<String>,
+}
+
+/// What a pipe or cable is made of.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Material {
+    /// Copper.
+    Copper,
+    /// Cross-linked polyethylene.
+    Pex,
+    /// Polyethylene.
+    Pe,
+    /// Polyvinyl chloride.
+    Pvc,
+    /// Chlorinated polyvinyl chloride.
+    Cpvc,
+    /// Acrylonitrile butadiene styrene.
+    Abs,
+    /// Polypropylene.
+    Pp,
+    /// Galvanised steel.
+    Galvanized,
+    /// Black steel.
+    Steel,
+    /// Stainless steel.
+    Stainless,
+    /// Cast iron.
+    CastIron,
+    /// Vitrified clay.
+    Clay,
+    /// Lead.
+    Lead,
+    /// Rubber.
+    Rubber,
+    /// Braided steel.
+    Braided,
+    /// Aluminium.
+    Aluminum,
+}
+
+/// Whom to call.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Contact {
+    /// Stable id.
+    pub id: String,
+    /// Name, and for what.
+    pub name: String,
+    /// Telephone number.
+    #[serde(default)]
+    pub phone: Option<String>,
+    /// What they are called for.
+    #[serde(default)]
+    pub role: Option<Role>,
+    /// Anything else.
+    #[serde(default)]
+    pub note: Option<String>,
+}
+
+/// What a contact is called for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+pub enum Role {
+    /// The water utility.
+    WaterUtility,
+    /// The sewer utility.
+    SewerUtility,
+    /// The electricity utility.
+    ElectricityUtility,
+    /// The gas utility.
+    GasUtility,
+    /// Police, fire and ambulance.
+    Emergency,
+    /// A plumber.
+    Plumber,
+    /// An electrician.
+    Electrician,
+    /// Heating and cooling.
+    Cooling,
+    /// The builder.
+    Builder,
+    /// The owner.
+    Owner,
+    /// The landlord or whoever manages the building.
+    Manager,
+    /// A neighbour.
+    Neighbor,
+}
+
+/// Who answers for what, and how long.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Warranty {
+    /// Stable id.
+    pub id: String,
+    /// What it is called.
+    pub name: String,
+    /// Id of the contact who gives it.
+    #[serde(default)]
+    pub contact: Option<String>,
+    /// Ids of the components it covers; empty for those whose net is in `nets`.
+    #[serde(default)]
+    pub covers: Vec<String>,
+    /// Media whose lines it covers.
+    #[serde(default)]
+    pub media: Vec<Medium>,
+    /// First day.
+    pub from: Date,
+    /// How many days.
+    #[serde(default)]
+    pub days: Option<u32>,
+    /// How many months.
+    #[serde(default)]
+    pub months: Option<u32>,
+}
+
+/// Something to do now and then.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Job {
+    /// Stable id.
+    pub id: String,
+    /// What is done.
+    pub name: String,
+    /// Ids of the components it is done to.
+    #[serde(default)]
+    pub components: Vec<String>,
+    /// How often, in months.
+    #[serde(default)]
+    pub every_months: Option<u32>,
+    /// When it was last done.
+    #[serde(default)]
+    pub last_done: Option<Date>,
+    /// Anything else.
+    #[serde(default)]
+    pub note: Option<String>,
+}
+
+/// A paper or a picture.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Document {
+    /// Stable id.
+    pub id: String,
+    /// What it is.
+    pub name: String,
+    /// Path, from the home's folder.
+    #[serde(default)]
+    pub file: Option<String>,
+    /// Ids of the components it is about.
+    #[serde(default)]
+    pub components: Vec<String>,
+}
+
+impl Home {
+    /// The component with this id.
+    #[must_use]
+    pub fn component(&self, id: &str) -> Option<&Component> {
+        self.components.iter().find(|c| c.id == id)
+    }
+
+    /// The space with this id.
+    #[must_use]
+    pub fn space(&self, id: &str) -> Option<&Space> {
+        self.spaces.iter().find(|s| s.id == id)
+    }
+
+    /// The level with this id.
+    #[must_use]
+    pub fn level(&self, id: &str) -> Option<&Level> {
+        self.levels.iter().find(|l| l.id == id)
+    }
+
+    /// The contact with this id.
+    #[must_use]
+    pub fn contact(&self, id: &str) -> Option<&Contact> {
+        self.contacts.iter().find(|c| c.id == id)
+    }
+
+    /// The level that a component's space lies on.
+    #[must_use]
+    pub fn level_of(&self, component: &Component) -> Option<&Level> {
+        let space = self.space(component.space.as_deref()?)?;
+        self.level(space.level.as_deref()?)
+    }
+
+    /// Height of a component above the home's zero, in metres, if level and height are known.
+    #[must_use]
+    pub fn height_m(&self, component: &Component) -> Option<f64> {
+        let (_, _, z) = component.at?;
+        Some(self.level_of(component)?.elevation_m + z)
+    }
+}
+
+impl Component {
+    /// A component with nothing known but id, kind and name.
+    #[must_use]
+    pub fn new(id: &str, kind: Kind, name: &str) -> Self {
+        Self {
+            id: id.to_owned(),
+            kind,
+            name: name.to_owned(),
+            tag: None,
+            space: None,
+            at: None,
+            operates: None,
+            operable_by: OperableBy::Anyone,
+            rating_a: None,
+            poles: None,
+            watts: None,
+            volume_l: None,
+            joins: None,
+            critical: false,
+            boundary: false,
+            owner: None,
+            panel: None,
+            circuit: None,
+            lamp: None,
+            photo: None,
+            note: None,
+        }
+    }
+
+    /// Whether it is known to work.
+    #[must_use]
+    pub fn state(&self) -> DeviceState {
+        self.operates.as_ref().map_or(DeviceState::Unknown, |o| o.state)
+    }
+
+    /// True if it stands shut on an ordinary day.
+    #[must_use]
+    pub fn normally_shut(&self) -> bool {
+        self.operates.as_ref().is_some_and(|o| o.normally == Position::Shut)
+    }
+
+    /// True if water passes from one of its lines to another.
+    #[must_use]
+    pub fn passes_water(&self) -> bool {
+        match self.kind {
+            Kind::MixingValve => self.joins != Some(false),
+            kind => !kind.is_water_fixture() || self.joins == Some(true),
+        }
+    }
+
+    /// True if it must be named first when it goes off.
+    #[must_use]
+    pub fn is_critical(&self) -> bool {
+        self.critical || self.kind.is_critical()
+    }
+}
+
+impl Connection {
+    /// How the connection is named as a spot: `a..b`.
+    #[must_use]
+    pub fn spot(&self) -> String {
+        format!("{}..{}", self.from, self.to)
+    }
+}
