@@ -1,0 +1,109 @@
+//! How long the questions take on a house, a block of flats and a district.
+//!
+//! `cargo bench -p quarterturn-network`; one size only: `cargo bench -p quarterturn-network -- block/`.
+//! The line `floor` is one plain pass over the arcs of the same net in the same run: no exact answer
+//! about the whole net can be faster than that.
+
+#![expect(
+    missing_docs,
+    clippy::indexing_slicing,
+    reason = "criterion's macros make public functions; generated nodes are numbered without gaps"
+)]
+
+mod generate;
+
+use std::hint::black_box;
+use std::time::Duration;
+
+use criterion::{Criterion, criterion_group, criterion_main};
+use generate::Generated;
+use quarterturn_network::{
+    Builder, Cutter, Dominators, Isolator, Network, Terms as _, lines_of_defence, segments,
+};
+
+criterion_group!(networks, house, block, district);
+criterion_main!(networks);
+
+fn house(criterion: &mut Criterion) {
+    measure(criterion, &generate::house(), 50);
+}
+
+fn block(criterion: &mut Criterion) {
+    measure(criterion, &generate::block(), 20);
+}
+
+fn district(criterion: &mut Criterion) {
+    measure(criterion, &generate::district(), 10);
+}
+
+fn measure(criterion: &mut Criterion, generated: &Generated, samples: usize) {
+    let Generated { name, network, terms, flat, street } = generated;
+    let devices = (0..network.nodes()).filter(|&n| network.is_device(n as u32)).count();
+    eprintln!("{name}: {} nodes, {} arcs, {devices} devices", network.nodes(), network.arcs());
+    let mut group = criterion.benchmark_group(*name);
+    group.sample_size(samples);
+    group.warm_up_time(Duration::from_millis(300)).measurement_time(Duration::from_millis(1500));
+
+    group.bench_function("floor", |bench| bench.iter(|| pass_over_arcs(black_box(network))));
+    group.bench_function("build network", |bench| bench.iter(|| rebuilt(network)));
+    group.bench_function("build cutter", |bench| bench.iter(|| Cutter::new(network)));
+    let built = Cutter::new(network);
+    group.bench_function("prepare isolator", |bench| {
+        bench.iter_batched(
+            || built.clone(),
+            |cutter| Isolator::with_cutter(network, terms, cutter),
+            criterion::BatchSize::LargeInput,
+        );
+    });
+
+    let mut isolator = Isolator::with_cutter(network, terms, built.clone());
+    for (place, spot) in [("flat", *flat), ("street", *street)] {
+        group.bench_function(format!("best set, {place}"), |bench| {
+            bench.iter(|| isolator.first(black_box(&[spot]), 10_000));
+        });
+    }
+    if network.nodes() < 1000 {
+        group.bench_function("five best sets", |bench| {
+            bench.iter(|| isolator.best(black_box(&[*flat]), 5, 10_000));
+        });
+    }
+    // Effort alone, as the other libraries' cuts were measured.
+    let mut cutter = built;
+    cutter.set_costs(|device| terms.effort_of(device));
+    for (place, spot) in [("flat", *flat), ("street", *street)] {
+        group.bench_function(format!("cut, {place}"), |bench| {
+            bench.iter(|| cutter.cheapest(black_box(&[spot])));
+        });
+    }
+
+    group.bench_function("reached", |bench| bench.iter(|| network.reached(|_| false)));
+    group.bench_function("dominators", |bench| bench.iter(|| Dominators::of(network, |_| false)));
+    group.bench_function("lines of defence", |bench| {
+        bench.iter(|| lines_of_defence(network, |device| terms.effort(device).is_some()));
+    });
+    group.bench_function("segments", |bench| bench.iter(|| segments(network)));
+    group.finish();
+}
+
+/// Looks at every arc once, in the order of the array.
+fn pass_over_arcs(network: &Network) -> u64 {
+    network.arc_list().iter().fold(0, |sum, &(a, b)| sum.wrapping_add(u64::from(a ^ b)))
+}
+
+/// The same network again, from its nodes and arcs.
+fn rebuilt(network: &Network) -> Network {
+    let mut builder = Builder::with_capacity(network.nodes());
+    for node in 0..network.nodes() as u32 {
+        if network.is_source(node) {
+            builder.source();
+        } else if network.is_device(node) {
+            builder.device();
+        } else {
+            builder.node();
+        }
+    }
+    for &(a, b) in network.arc_list() {
+        builder.one_way(a, b);
+    }
+    builder.build()
+}
