@@ -1,0 +1,398 @@
+//! One question to one home, with what is read off the map for it.
+
+use std::collections::BTreeSet;
+
+use quarterturn_estimate::si::time::second;
+use quarterturn_estimate::{device, leak};
+use quarterturn_home::{
+    Closes, Component, DeviceState, Handle, Home, Kind, Medium, Net, OperableBy,
+};
+use quarterturn_network::{HomeNet, Impact, Node, Places, sprinkler_controls};
+
+use crate::catalogue::{Catalogue, fill};
+use crate::route::Point;
+use crate::{By, Question, Seen, Spot};
+
+/// Everything an answer is computed from.
+pub(crate) struct Context<'a> {
+    pub(crate) home: &'a Home,
+    pub(crate) question: &'a Question,
+    pub(crate) catalogue: &'a Catalogue,
+    pub(crate) places: Places<'a>,
+    pub(crate) impact: Impact,
+    /// Devices that control fire sprinklers and nothing else, by place.
+    pub(crate) sprinkler_control: Vec<bool>,
+    /// Devices that the question calls failed, by place.
+    failed: Vec<bool>,
+    /// Ids of spaces where water stands, as far as was seen or follows from the trouble.
+    wet: BTreeSet<String>,
+    start: Point,
+}
+
+impl<'a> Context<'a> {
+    pub(crate) fn new(home: &'a Home, question: &'a Question, catalogue: &'a Catalogue) -> Self {
+        let places = Places::of_home(home);
+        let mut failed = vec![false; home.components.len()];
+        for id in &question.failed {
+            if let Some(place) = places.of(id) {
+                failed[place] = true;
+            }
+        }
+        let impact = Impact::of(home, &places);
+        let sprinkler_control = sprinkler_controls(home, &places);
+        let mut this = Self {
+            home,
+            question,
+            catalogue,
+            places,
+            impact,
+            sprinkler_control,
+            failed,
+            wet: BTreeSet::new(),
+            start: Point::default(),
+        };
+        this.wet = this.wet_spaces();
+        this.start = this.start_point();
+        this
+    }
+
+    /// Places of the components that the spot stands for.
+    pub(crate) fn spot_components(&self) -> Vec<usize> {
+        match &self.question.at {
+            Spot::Component(id) => self.places.of(id).into_iter().collect(),
+            Spot::Connection(from, to) => {
+                [from, to].into_iter().filter_map(|id| self.places.of(id)).collect()
+            }
+            Spot::Space(id) => self.components_in(id),
+            Spot::Home => Vec::new(),
+        }
+    }
+
+    /// Place in the file of the connection that the spot stands for.
+    pub(crate) fn spot_connection(&self) -> Option<usize> {
+        let Spot::Connection(from, to) = &self.question.at else { return None };
+        self.home.connections.iter().position(|link| &link.from == from && &link.to == to)
+    }
+
+    /// Id of the space that the spot lies in.
+    pub(crate) fn spot_space(&self) -> Option<&'a str> {
+        match &self.question.at {
+            Spot::Space(id) => self.home.space(id).map(|space| space.id.as_str()),
+            _ => self
+                .spot_components()
+                .into_iter()
+                .find_map(|place| self.home.components[place].space.as_deref()),
+        }
+    }
+
+    /// Places of the components in a space.
+    pub(crate) fn components_in(&self, space: &str) -> Vec<usize> {
+        (0..self.home.components.len())
+            .filter(|&place| self.home.components[place].space.as_deref() == Some(space))
+            .collect()
+    }
+
+    /// The nodes that leak, or are dangerous, when the spot does.
+    pub(crate) fn targets(&self, net: &HomeNet) -> Vec<Node> {
+        if let (Spot::Connection(..), Some(point)) = (&self.question.at, net.point) {
+            return vec![point];
+        }
+        if matches!(self.question.at, Spot::Connection(..)) {
+            return Vec::new();
+        }
+        self.spot_components()
+            .into_iter()
+            .filter(|&place| net.member[place])
+            .map(|place| net.body[place])
+            .collect()
+    }
+
+    /// What was seen last at a component or space.
+    pub(crate) fn seen(&self, id: &str) -> Option<Seen> {
+        self.question.seen.iter().rev().find(|(at, _)| at == id).map(|(_, seen)| *seen)
+    }
+
+    /// True if a device is shut already and holds: seen so, or normally so.
+    pub(crate) fn is_shut(&self, place: usize) -> bool {
+        let component = &self.home.components[place];
+        if self.failed[place] || component.state() == DeviceState::LeaksBy {
+            return false;
+        }
+        match self.seen(&component.id) {
+            Some(Seen::Off | Seen::Tripped) => true,
+            Some(Seen::On) => false,
+            _ => component.normally_shut(),
+        }
+    }
+
+    /// True if a device can be worked and is known of nothing that speaks against it.
+    pub(crate) fn is_usable(&self, place: usize) -> bool {
+        let component = &self.home.components[place];
+        !self.failed[place]
+            && !self.sprinkler_control[place]
+            && !matches!(component.state(), DeviceState::Seized | DeviceState::LeaksBy)
+    }
+
+    /// Who can work a device.
+    pub(crate) fn by(&self, place: usize) -> By {
+        match self.home.components[place].operable_by {
+            OperableBy::Anyone => By::Anyone,
+            OperableBy::Licensed => By::Licensed,
+            OperableBy::Utility => By::Utility,
+        }
+    }
+
+    /// Chance that a device works and holds. Common practice, no source: valves that were never
+    /// moved fail, multi-turn ones more often than quarter-turn ones.
+    pub(crate) fn confidence(&self, place: usize) -> f64 {
+        let component = &self.home.components[place];
+        match (component.state(), closes(component)) {
+            (DeviceState::Works, _) => 0.98,
+            (DeviceState::Stiff, _) => 0.8,
+            (DeviceState::Seized | DeviceState::LeaksBy, _) => 0.0,
+            (DeviceState::Unknown, Closes::MultiTurn | Closes::Turns(_)) => 0.8,
+            (DeviceState::Unknown, _) => 0.92,
+        }
+    }
+
+    /// Likely seconds to work a device, once one stands at it.
+    pub(crate) fn work_seconds(&self, place: usize) -> f64 {
+        let component = &self.home.components[place];
+        if let Some(seconds) = component.operates.as_ref().and_then(|o| o.seconds) {
+            return seconds;
+        }
+        let way = match closes(component) {
+            Closes::QuarterTurn => device::Way::QuarterTurn,
+            Closes::MultiTurn => device::Way::MultiTurn,
+            Closes::Turns(turns) => device::Way::Turns(turns),
+            Closes::Push => device::Way::Push,
+            Closes::Pull => device::Way::Pull,
+            Closes::ToOff => device::Way::ToOff,
+            Closes::Unscrew => device::Way::Unscrew,
+        };
+        let condition = match component.state() {
+            DeviceState::Works => device::Condition::Works,
+            DeviceState::Stiff => device::Condition::Stiff,
+            DeviceState::Seized => device::Condition::Seized,
+            DeviceState::LeaksBy => device::Condition::LeaksBy,
+            DeviceState::Unknown => device::Condition::Unknown,
+        };
+        device::work_time(way, condition).likely.get::<second>()
+    }
+
+    /// Where the person starts from: where they say they are, else at the spot, else where people
+    /// mostly are.
+    pub(crate) fn start(&self) -> Point {
+        self.start
+    }
+
+    /// Where a component is. A breaker without a place of its own is in its panel.
+    pub(crate) fn point(&self, place: usize) -> Point {
+        Point::of_component(self.home, &self.home.components[self.standing_in(place)])
+    }
+
+    /// The component that tells where `place` is: itself, or the panel it sits in.
+    fn standing_in(&self, place: usize) -> usize {
+        let component = &self.home.components[place];
+        if component.space.is_some() || component.kind != Kind::Breaker {
+            return place;
+        }
+        self.home
+            .connections
+            .iter()
+            .filter(|link| link.carries == Medium::Power && link.to == component.id)
+            .filter_map(|link| self.places.of(&link.from))
+            .find(|&feeder| self.home.components[feeder].kind == Kind::Panel)
+            .unwrap_or(place)
+    }
+
+    /// Id of the space a component is in, or its panel is.
+    pub(crate) fn space_of(&self, place: usize) -> Option<&'a str> {
+        self.home.components[self.standing_in(place)].space.as_deref()
+    }
+
+    /// True if water stands in this space, as far as is known.
+    pub(crate) fn is_wet(&self, space: &str) -> bool {
+        self.wet.contains(space)
+    }
+
+    /// True if water was seen standing in this space, or on something in it.
+    fn water_stands(&self, space: &str) -> bool {
+        self.question.seen.iter().any(|(id, seen)| {
+            *seen == Seen::Wet
+                && (id == space
+                    || self
+                        .places
+                        .of(id)
+                        .is_some_and(|place| self.space_of(place) == Some(space)))
+        })
+    }
+
+    /// True if nobody may go to this component: something electrical where it is wet, or anything
+    /// in standing water that may be live.
+    pub(crate) fn is_forbidden(&self, place: usize) -> bool {
+        let component = &self.home.components[place];
+        if self.seen(&component.id) == Some(Seen::Wet) && is_electrical(component.kind) {
+            return true;
+        }
+        let Some(space) = self.space_of(place) else { return false };
+        if is_electrical(component.kind) && self.is_wet(space) {
+            return true;
+        }
+        self.water_stands(space) && self.may_be_live(space)
+    }
+
+    /// True if standing water in a space may be live: something electrical is in it, or nobody has
+    /// written down what is.
+    fn may_be_live(&self, space: &str) -> bool {
+        let here = self.components_in(space);
+        let wired = |&place: &usize| {
+            let id = &self.home.components[place].id;
+            is_electrical(self.home.components[place].kind)
+                || self
+                    .home
+                    .connections
+                    .iter()
+                    .any(|l| l.carries == Medium::Power && (&l.from == id || &l.to == id))
+        };
+        here.iter().any(wired) || !here.iter().any(|&p| is_electrical(self.home.components[p].kind))
+    }
+
+    fn wet_spaces(&self) -> BTreeSet<String> {
+        let mut wet = BTreeSet::new();
+        for (id, seen) in &self.question.seen {
+            if *seen != Seen::Wet {
+                continue;
+            }
+            if self.home.space(id).is_some() {
+                wet.insert(id.clone());
+            } else if let Some(space) = self.places.of(id).and_then(|place| self.space_of(place)) {
+                wet.insert(space.to_owned());
+            }
+        }
+        if self.question.trouble.is_wet() {
+            wet.extend(self.spot_space().map(str::to_owned));
+        }
+        for (id, seen) in &self.question.seen {
+            if *seen == Seen::Dry {
+                wet.remove(id);
+            }
+        }
+        wet
+    }
+
+    fn start_point(&self) -> Point {
+        if let Some(space) = &self.question.from {
+            return Point::of_space(self.home, space);
+        }
+        match &self.question.at {
+            Spot::Space(id) => Point::of_space(self.home, id),
+            Spot::Home => self
+                .home
+                .usual_space
+                .as_deref()
+                .map_or_else(Point::default, |id| Point::of_space(self.home, id)),
+            Spot::Component(_) | Spot::Connection(..) => {
+                self.spot_components().first().map_or_else(Point::default, |&p| self.point(p))
+            }
+        }
+    }
+
+    /// What broke, as far as the spot tells.
+    pub(crate) fn leak_source(&self) -> leak::Source {
+        let kind = |place: usize| self.home.components[place].kind;
+        match (&self.question.at, self.spot_components().first()) {
+            (Spot::Component(_), Some(&place)) => match kind(place) {
+                Kind::WashingMachine => leak::Source::WasherHose,
+                Kind::SupplyHose
+                | Kind::Tap
+                | Kind::Sink
+                | Kind::Basin
+                | Kind::Bath
+                | Kind::Shower
+                | Kind::Dishwasher
+                | Kind::IceMaker => leak::Source::SplitHose,
+                Kind::Toilet => leak::Source::ToiletFill,
+                Kind::WaterHeater | Kind::PressureTank | Kind::ExpansionTank => {
+                    leak::Source::HeaterTank
+                }
+                Kind::WaterMain | Kind::WaterMeter => leak::Source::BurstOneInch,
+                _ => leak::Source::BurstHalfInch,
+            },
+            _ => leak::Source::BurstHalfInch,
+        }
+    }
+
+    /// The net of the home, with a point on the connection that was asked for.
+    pub(crate) fn net(&self, net: Net) -> HomeNet {
+        HomeNet::of(self.home, &self.places, net, self.spot_connection())
+    }
+
+    /// The name of a component, with its tag if it has one.
+    pub(crate) fn name(&self, place: usize) -> String {
+        let component = &self.home.components[place];
+        match &component.tag {
+            Some(tag) => self
+                .catalogue
+                .fill("device-with-tag", &[fill("name", &component.name), fill("tag", tag)]),
+            None => component.name.clone(),
+        }
+    }
+
+    /// Where a component is, as a sentence.
+    pub(crate) fn where_sentence(&self, place: usize) -> String {
+        let space = self.space_of(place).and_then(|id| self.home.space(id));
+        let Some(space) = space else { return self.catalogue.text("where-unknown") };
+        let level = space.level.as_deref().and_then(|id| self.home.level(id));
+        match level {
+            Some(level) if self.home.levels.len() > 1 => self.catalogue.fill(
+                "where-space-level",
+                &[fill("space", &space.name), fill("level", &level.name)],
+            ),
+            _ => self.catalogue.fill("where-space", &[fill("space", &space.name)]),
+        }
+    }
+}
+
+/// True for what must not be touched, or gone to, where it is wet.
+pub(crate) fn is_electrical(kind: Kind) -> bool {
+    kind.is_power_distribution()
+        || matches!(
+            kind,
+            Kind::JunctionBox
+                | Kind::Switch
+                | Kind::Gfci
+                | Kind::Receptacle
+                | Kind::Light
+                | Kind::Lampholder
+                | Kind::Appliance
+                | Kind::SumpPump
+                | Kind::SmokeAlarm
+                | Kind::MedicalDevice
+                | Kind::CirculationPump
+                | Kind::CondensatePump
+                | Kind::Thermostat
+        )
+}
+
+/// How a device closes: as its file says, else as its handle or kind usually does.
+pub(crate) fn closes(component: &Component) -> Closes {
+    let operates = component.operates.as_ref();
+    if let Some(closes) = operates.and_then(|o| o.closes) {
+        return closes;
+    }
+    match (operates.and_then(|o| o.handle), component.kind) {
+        (Some(Handle::Wheel | Handle::Knob), _) => Closes::MultiTurn,
+        (Some(Handle::Lever | Handle::Tee | Handle::Slot | Handle::Key), _) => Closes::QuarterTurn,
+        (Some(Handle::PullOut), _) => Closes::Pull,
+        (Some(Handle::Cap), _) | (None, Kind::Cleanout) => Closes::Unscrew,
+        (Some(Handle::Button), _) => Closes::Push,
+        (Some(Handle::Toggle), _) => Closes::ToOff,
+        (
+            None,
+            Kind::Breaker | Kind::ServiceDisconnect | Kind::Disconnect | Kind::TransferSwitch,
+        ) => Closes::ToOff,
+        (None, Kind::GasValve) => Closes::QuarterTurn,
+        (None, _) => Closes::MultiTurn,
+    }
+}

@@ -1,0 +1,105 @@
+//! What a trouble's own module puts together, before the safety rules.
+
+use quarterturn_home::{Net, Role};
+
+use crate::catalogue::Fill;
+use crate::context::Context;
+use crate::isolation::{Way, rounded};
+use crate::{Act, Caution, NextCheck, Relief, Step, Suspect, sources};
+
+/// An answer in the making. Only [`crate::compose`] makes an [`crate::Answer`] of it.
+#[derive(Debug, Default)]
+pub(crate) struct Draft {
+    pub(crate) mapped: bool,
+    pub(crate) cautions: Vec<Caution>,
+    pub(crate) steps: Vec<DraftStep>,
+    pub(crate) ways: Vec<Way>,
+    pub(crate) net: Option<Net>,
+    pub(crate) suspects: Vec<Suspect>,
+    pub(crate) next_check: Option<NextCheck>,
+    pub(crate) relief: Option<Relief>,
+    pub(crate) calls: Vec<DraftCall>,
+    pub(crate) restore: Vec<String>,
+}
+
+/// A step, with the place of its component in the home.
+#[derive(Debug, Clone)]
+pub(crate) struct DraftStep {
+    pub(crate) step: Step,
+    pub(crate) place: Option<usize>,
+}
+
+/// Someone to call, by what they are called for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) struct DraftCall {
+    pub(crate) role: Role,
+    pub(crate) why: &'static str,
+}
+
+impl Draft {
+    pub(crate) fn caution(&mut self, ctx: &Context<'_>, id: &str, fills: &[Fill<'_>]) {
+        if self.cautions.iter().any(|caution| caution.id == id) {
+            return;
+        }
+        self.cautions.push(Caution {
+            id: id.to_owned(),
+            signal: sources::signal(id),
+            text: ctx.catalogue.fill(id, fills),
+        });
+    }
+
+    /// Adds a step that touches no device.
+    pub(crate) fn advice(&mut self, ctx: &Context<'_>, id: &str, act: Act, fills: &[Fill<'_>]) {
+        self.steps.push(DraftStep {
+            step: Step {
+                text: ctx.catalogue.fill(id, fills),
+                component: None,
+                seconds: None,
+                prove: None,
+                act,
+                id: id.to_owned(),
+            },
+            place: None,
+        });
+    }
+
+    /// Adds a step at a device.
+    pub(crate) fn at(
+        &mut self,
+        ctx: &Context<'_>,
+        id: &str,
+        act: Act,
+        place: usize,
+        seconds: f64,
+        fills: &[Fill<'_>],
+    ) {
+        self.steps.push(DraftStep {
+            step: Step {
+                text: ctx.catalogue.fill(id, fills),
+                component: Some(ctx.home.components[place].id.clone()),
+                seconds: Some(rounded(seconds, 1.0)),
+                prove: None,
+                act,
+                id: id.to_owned(),
+            },
+            place: Some(place),
+        });
+    }
+
+    /// Gives the last step its proof.
+    pub(crate) fn prove(&mut self, text: String) {
+        if let Some(last) = self.steps.last_mut() {
+            last.step.prove = Some(text);
+        }
+    }
+
+    pub(crate) fn call(&mut self, role: Role, why: &'static str) {
+        if !self.calls.iter().any(|call| call.role == role) {
+            self.calls.push(DraftCall { role, why });
+        }
+    }
+
+    pub(crate) fn restore(&mut self, ctx: &Context<'_>, id: &str, fills: &[Fill<'_>]) {
+        self.restore.push(ctx.catalogue.fill(id, fills));
+    }
+}

@@ -1,0 +1,233 @@
+//! The ways to cut a spot off, with what they take and what goes off with them.
+
+use quarterturn_estimate::si::time::second;
+use quarterturn_estimate::si::volume::liter;
+use quarterturn_estimate::{Range, Time, floor, leak};
+use quarterturn_home::{Kind, Net};
+use quarterturn_network::{HomeNet, Isolator, Lost, Node, Terms};
+
+use crate::context::Context;
+use crate::{By, ClosingSet};
+
+/// A way to cut the spot off.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct Way {
+    /// Places of the devices, in the order to work them.
+    pub(crate) devices: Vec<usize>,
+    /// For each device, seconds to walk there from the one before and work it.
+    pub(crate) seconds: Vec<f64>,
+    pub(crate) by: By,
+    pub(crate) lost: Lost,
+    pub(crate) litres: Option<f64>,
+    pub(crate) confidence: f64,
+}
+
+/// What the search for ways found.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub(crate) struct Ways {
+    /// Best first.
+    pub(crate) list: Vec<Way>,
+    /// True if a source reaches the spot at all.
+    pub(crate) fed: bool,
+}
+
+/// How many ways are looked for.
+const WANTED: usize = 8;
+/// Most maximum flows spent on that.
+const BUDGET: usize = 600;
+/// Weights are in tenths of a second.
+const TENTHS: f64 = 10.0;
+/// What one thing that goes off weighs, as seconds of effort. Common practice, no source: one
+/// rather walks a few steps more than leaves the whole house dry.
+const LOSS_SECONDS: f64 = 10.0;
+/// What something critical weighs.
+const CRITICAL_SECONDS: f64 = 600.0;
+/// Waiting for a licensed person, and for the utility. Only their order matters.
+const LICENSED_SECONDS: f64 = 20_000.0;
+const UTILITY_SECONDS: f64 = 200_000.0;
+/// What a failed try costs, against the chance that it fails.
+const FAILURE_SECONDS: f64 = 60.0;
+
+/// The ways to cut `targets` off, best first: what anyone can do before what a licensed person or
+/// the utility must do, then by effort and by what goes off, then fewer devices, then the order of
+/// the home file.
+pub(crate) fn ways(ctx: &Context<'_>, net: &HomeNet, targets: &[Node]) -> Ways {
+    let fed = net.network.is_fed(targets, |node| is_shut(ctx, net, node));
+    if !fed {
+        return Ways { list: Vec::new(), fed };
+    }
+    let everyone = Costs::new(ctx, net, |_| true);
+    let mut found = search(net, &everyone, targets, WANTED);
+    // The utility's device is the last resort, so it is always told, behind all others.
+    if !found.iter().any(|set| by(ctx, set) == By::Utility) {
+        let theirs = Costs::new(ctx, net, |place| ctx.by(place) == By::Utility);
+        found.extend(search(net, &theirs, targets, 1));
+    }
+    let list = found.into_iter().map(|set| way(ctx, net, &set)).collect();
+    Ways { list, fed }
+}
+
+fn search(net: &HomeNet, costs: &Costs, targets: &[Node], wanted: usize) -> Vec<Vec<usize>> {
+    let mut isolator = Isolator::new(&net.network, costs);
+    let found = isolator.best(targets, wanted, BUDGET);
+    found
+        .sets
+        .into_iter()
+        .map(|set| set.devices.into_iter().map(|node| node as usize).collect())
+        .collect()
+}
+
+fn by(ctx: &Context<'_>, devices: &[usize]) -> By {
+    devices.iter().map(|&place| ctx.by(place)).max().unwrap_or(By::Anyone)
+}
+
+fn way(ctx: &Context<'_>, net: &HomeNet, devices: &[usize]) -> Way {
+    let (devices, seconds) = round(ctx, devices);
+    let shut = |place: usize| ctx.is_shut(place);
+    let mut lost = ctx.impact.lost(shut, |place| shut(place) || devices.contains(&place));
+    // Rule 11: what must be named first stands first, else the order of the home file.
+    lost.off.sort_by_key(|&place| (!ctx.home.components[place].is_critical(), place));
+    let total: f64 = seconds.iter().sum();
+    let litres = (net.net == Net::Water).then(|| {
+        let flow = leak::typical(ctx.leak_source());
+        let time = Range::exactly(Time::new::<second>(total));
+        floor::litres(flow, time).likely.get::<liter>()
+    });
+    Way {
+        by: by(ctx, &devices),
+        confidence: devices.iter().map(|&place| ctx.confidence(place)).product(),
+        lost,
+        litres,
+        devices,
+        seconds,
+    }
+}
+
+/// The devices in the order that makes the shortest round, and the seconds for each.
+fn round(ctx: &Context<'_>, devices: &[usize]) -> (Vec<usize>, Vec<f64>) {
+    let mut left: Vec<usize> = devices.to_vec();
+    let mut at = ctx.start();
+    let (mut order, mut seconds) = (Vec::new(), Vec::new());
+    // The nearest next: sets have two or three devices, where that is rarely beaten.
+    while !left.is_empty() {
+        let mut best = (f64::MAX, 0);
+        for (index, &place) in left.iter().enumerate() {
+            let walk = at.seconds_to(ctx.point(place));
+            if walk < best.0 {
+                best = (walk, index);
+            }
+        }
+        let place = left.remove(best.1);
+        at = ctx.point(place);
+        seconds.push(best.0 + ctx.work_seconds(place));
+        order.push(place);
+    }
+    (order, seconds)
+}
+
+pub(crate) fn is_shut(ctx: &Context<'_>, net: &HomeNet, node: Node) -> bool {
+    net.network.is_device(node) && ctx.is_shut(node as usize)
+}
+
+impl Way {
+    pub(crate) fn total_seconds(&self) -> f64 {
+        self.seconds.iter().sum()
+    }
+
+    pub(crate) fn to_set(&self, ctx: &Context<'_>) -> ClosingSet {
+        let id = |&place: &usize| ctx.home.components[place].id.clone();
+        let mut needs: Vec<String> = self
+            .devices
+            .iter()
+            .filter_map(|&place| ctx.home.components[place].operates.as_ref()?.tool.clone())
+            .collect();
+        needs.sort();
+        needs.dedup();
+        ClosingSet {
+            close: self.devices.iter().map(id).collect(),
+            by: self.by,
+            seconds: rounded(self.total_seconds(), 1.0),
+            litres: self.litres.map(|litres| rounded(litres, 0.1)),
+            goes_off: self.lost.off.iter().map(id).collect(),
+            needs,
+            confidence: rounded(self.confidence, 0.01),
+        }
+    }
+
+    /// True if it cuts a fire-sprinkler riser.
+    pub(crate) fn cuts_sprinklers(&self, ctx: &Context<'_>) -> bool {
+        self.lost.off.iter().any(|&place| ctx.home.components[place].kind == Kind::SprinklerRiser)
+    }
+}
+
+/// A figure with no more digits than it deserves.
+pub(crate) fn rounded(value: f64, step: f64) -> f64 {
+    let digits = (1.0 / step).round();
+    (value * digits).round() / digits
+}
+
+/// What each device and each loss costs, worked out once.
+struct Costs {
+    effort: Vec<Option<u64>>,
+    shut: Vec<bool>,
+    loss: Vec<u64>,
+}
+
+impl Costs {
+    fn new(ctx: &Context<'_>, net: &HomeNet, may: impl Fn(usize) -> bool) -> Self {
+        let count = ctx.home.components.len();
+        let device = |place: usize| net.member[place] && net.network.is_device(place as Node);
+        let effort = (0..count)
+            .map(|place| {
+                let usable = device(place) && ctx.is_usable(place) && may(place);
+                (usable && !ctx.is_forbidden(place)).then(|| tenths(effort_seconds(ctx, place)))
+            })
+            .collect();
+        let loss = ctx
+            .home
+            .components
+            .iter()
+            .enumerate()
+            .map(|(place, component)| match (net.member[place], component.is_critical()) {
+                (true, true) if component.kind.is_served() => tenths(CRITICAL_SECONDS),
+                (true, false) if component.kind.is_served() => tenths(LOSS_SECONDS),
+                _ => 0,
+            })
+            .collect();
+        let shut = (0..count).map(|place| device(place) && ctx.is_shut(place)).collect();
+        Self { effort, shut, loss }
+    }
+}
+
+fn effort_seconds(ctx: &Context<'_>, place: usize) -> f64 {
+    let wait = match ctx.by(place) {
+        By::Anyone => 0.0,
+        By::Licensed => LICENSED_SECONDS,
+        By::Utility => UTILITY_SECONDS,
+    };
+    let walk = ctx.start().seconds_to(ctx.point(place));
+    walk + ctx.work_seconds(place) + (1.0 - ctx.confidence(place)) * FAILURE_SECONDS + wait
+}
+
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "seconds are clamped to a small positive range"
+)]
+fn tenths(seconds: f64) -> u64 {
+    (seconds.clamp(0.0, 1e9) * TENTHS).round() as u64
+}
+
+impl Terms for Costs {
+    fn effort(&self, device: Node) -> Option<u64> {
+        self.effort.get(device as usize).copied().flatten()
+    }
+
+    fn is_shut(&self, device: Node) -> bool {
+        self.shut.get(device as usize).copied().unwrap_or(false)
+    }
+
+    fn loss(&self, node: Node) -> u64 {
+        self.loss.get(node as usize).copied().unwrap_or(0)
+    }
+}

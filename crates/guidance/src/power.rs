@@ -1,0 +1,450 @@
+//! Dead outlets, breakers that trip, sparks.
+
+use quarterturn_home::{Kind, Medium, Net, Role};
+use quarterturn_network::{
+    Check, Diagnosis, Faults, HomeNet, Node, Observed, Priors, blame, next_check,
+};
+
+use crate::catalogue::{count, fill};
+use crate::context::{Context, is_electrical};
+use crate::draft::Draft;
+use crate::isolation::{Way, rounded, ways};
+use crate::{Act, By, NextCheck, Seen, Suspect};
+
+/// Most diagnoses searched for.
+const MOST_DIAGNOSES: usize = 12;
+/// Suspects that get a step of their own.
+const SUSPECTS_TOLD: usize = 4;
+/// Names in one sentence.
+const MOST_NAMED: usize = 8;
+/// Seconds to look at a device, or to try an outlet. Common practice, no source.
+const LOOK_SECONDS: f64 = 10.0;
+
+pub(crate) fn dead_outlet(ctx: &Context<'_>) -> Draft {
+    let mut draft = Draft { net: Some(Net::Power), ..Draft::default() };
+    draft.caution(ctx, "caution-electric-shock", &[]);
+    draft.advice(ctx, "step-try-a-lamp", Act::Unplug, &[]);
+    let net = ctx.net(Net::Power);
+    let found = Blame::of(ctx, &net, &[]);
+    if found.diagnoses.is_empty() {
+        unknown_circuit(ctx, &mut draft);
+        return draft;
+    }
+    draft.mapped = true;
+    tell(ctx, &mut draft, &found);
+    draft
+}
+
+/// The suspects, the next check, and a step for each of the first few.
+pub(crate) fn tell(ctx: &Context<'_>, draft: &mut Draft, found: &Blame) {
+    let shares = blame(&found.diagnoses);
+    draft.suspects = shares
+        .iter()
+        .map(|&(node, share)| Suspect {
+            component: ctx.home.components[node as usize].id.clone(),
+            share: rounded(share, 0.001),
+        })
+        .collect();
+    draft.next_check = found.next.clone();
+    if found.disbelieved > 0 {
+        draft.advice(ctx, "step-reports-contradict", Act::Look, &[]);
+    }
+    let mut reset = false;
+    for &(node, _) in shares.iter().take(SUSPECTS_TOLD) {
+        let place = node as usize;
+        let kind = ctx.home.components[place].kind;
+        let (key, act) = match kind {
+            Kind::Gfci => ("step-suspect-gfci", Act::Reset),
+            Kind::Breaker => ("step-suspect-breaker", Act::Reset),
+            Kind::Switch => ("step-suspect-switch", Act::Look),
+            Kind::ServiceDisconnect | Kind::Disconnect | Kind::TransferSwitch => {
+                ("step-suspect-disconnect", Act::Look)
+            }
+            Kind::ElectricityService | Kind::ElectricityMeter => ("step-suspect-outage", Act::Look),
+            Kind::Generator | Kind::Inverter | Kind::Battery => ("step-suspect-own-source", Act::Look),
+            Kind::Panel | Kind::JunctionBox => ("step-suspect-wiring", Act::Advice),
+            _ => ("step-suspect-itself", Act::Advice),
+        };
+        if act == Act::Reset && !reset {
+            reset = true;
+            unplug(ctx, draft, place);
+        }
+        let seconds = ctx.start().seconds_to(ctx.point(place)) + LOOK_SECONDS;
+        let lamp = ctx.home.components[place].lamp.clone().unwrap_or_default();
+        draft.at(
+            ctx,
+            key,
+            act,
+            place,
+            seconds,
+            &[
+                fill("device", &ctx.name(place)),
+                fill("where", &ctx.where_sentence(place)),
+                fill("lamp", &lamp),
+            ],
+        );
+        draft.prove(ctx.catalogue.text("prove-live"));
+    }
+    draft.call(Role::Electrician, "why-electrician");
+    draft.call(Role::ElectricityUtility, "why-electricity-utility");
+    draft.restore(ctx, "restore-power", &[]);
+}
+
+/// Unplug what hangs on a device, by name.
+fn unplug(ctx: &Context<'_>, draft: &mut Draft, device: usize) {
+    let loads: Vec<String> = loads_below(ctx, device)
+        .into_iter()
+        .map(|place| ctx.name(place))
+        .take(MOST_NAMED)
+        .collect();
+    if loads.is_empty() {
+        draft.advice(ctx, "step-unplug-all", Act::Unplug, &[]);
+    } else {
+        let list = ctx.catalogue.list(&loads);
+        draft.advice(ctx, "step-unplug-named", Act::Unplug, &[fill("list", &list)]);
+    }
+}
+
+fn unknown_circuit(ctx: &Context<'_>, draft: &mut Draft) {
+    draft.mapped = false;
+    let gfcis: Vec<String> = (0..ctx.home.components.len())
+        .filter(|&place| ctx.home.components[place].kind == Kind::Gfci)
+        .map(|place| ctx.name(place))
+        .take(MOST_NAMED)
+        .collect();
+    if gfcis.is_empty() {
+        draft.advice(ctx, "step-look-for-gfci", Act::Look, &[]);
+    } else {
+        let list = ctx.catalogue.list(&gfcis);
+        draft.advice(ctx, "step-look-at-gfcis", Act::Look, &[fill("list", &list)]);
+    }
+    draft.advice(ctx, "step-look-for-tripped", Act::Look, &[]);
+    draft.call(Role::Electrician, "why-electrician");
+}
+
+pub(crate) fn breaker_trips(ctx: &Context<'_>) -> Draft {
+    let mut draft = Draft { net: Some(Net::Power), ..Draft::default() };
+    draft.caution(ctx, "caution-electric-shock", &[]);
+    draft.caution(ctx, "caution-burning-smell", &[]);
+    let Some(breaker) = breaker_of(ctx) else {
+        draft.advice(ctx, "step-unplug-all", Act::Unplug, &[]);
+        draft.advice(ctx, "step-reset-unknown-breaker", Act::Advice, &[]);
+        draft.advice(ctx, "step-trips-again", Act::Advice, &[]);
+        draft.call(Role::Electrician, "why-trips-again");
+        return draft;
+    };
+    draft.mapped = true;
+    arithmetic(ctx, &mut draft, breaker);
+    unplug(ctx, &mut draft, breaker);
+    let seconds = ctx.start().seconds_to(ctx.point(breaker)) + ctx.work_seconds(breaker);
+    draft.at(
+        ctx,
+        "step-reset-breaker",
+        Act::Reset,
+        breaker,
+        seconds,
+        &[fill("device", &ctx.name(breaker)), fill("where", &ctx.where_sentence(breaker))],
+    );
+    draft.prove(ctx.catalogue.text("prove-breaker-holds"));
+    draft.advice(ctx, "step-trips-again", Act::Advice, &[]);
+    draft.advice(ctx, "step-one-by-one", Act::Look, &[]);
+    draft.call(Role::Electrician, "why-trips-again");
+    draft.restore(ctx, "restore-power", &[]);
+    draft
+}
+
+/// What the map knows to be on the circuit, in watts, against what the breaker carries.
+fn arithmetic(ctx: &Context<'_>, draft: &mut Draft, breaker: usize) {
+    let component = &ctx.home.components[breaker];
+    let Some(rating) = component.rating_a else { return };
+    let volts = match (ctx.home.units, component.poles.unwrap_or(1)) {
+        (quarterturn_home::Units::Us, 1) => 120.0,
+        (quarterturn_home::Units::Us, _) => 240.0,
+        (quarterturn_home::Units::Si, 1 | 2) => 230.0,
+        (quarterturn_home::Units::Si, _) => 400.0,
+    };
+    let watts: f64 =
+        loads_below(ctx, breaker).iter().filter_map(|&p| ctx.home.components[p].watts).sum();
+    if watts <= 0.0 {
+        return;
+    }
+    let carries = rating * volts;
+    let key = if watts > carries { "step-load-too-much" } else { "step-load-fits" };
+    draft.advice(
+        ctx,
+        key,
+        Act::Look,
+        &[
+            count("watts", watts.round()),
+            count("carries", carries.round()),
+            count("rating", rating),
+            count("lasting", (carries * 0.8).round()),
+        ],
+    );
+}
+
+pub(crate) fn sparks(ctx: &Context<'_>) -> Draft {
+    let mut draft = Draft { net: Some(Net::Power), ..Draft::default() };
+    draft.caution(ctx, "caution-sparks", &[]);
+    draft.caution(ctx, "caution-electric-shock", &[]);
+    draft.advice(ctx, "step-sparks-stand-back", Act::Advice, &[]);
+    let net = ctx.net(Net::Power);
+    let targets = ctx.targets(&net);
+    let found = ways(ctx, &net, &targets);
+    draft.ways = found.list;
+    draft.mapped = !targets.is_empty() && found.fed;
+    let first = draft.ways.iter().find(|way| way.by == By::Anyone).cloned();
+    match first {
+        Some(way) => {
+            switch_off(ctx, &mut draft, &way);
+            if let Some(next) = draft.ways.iter().find(|w| **w != way && w.by == By::Anyone) {
+                let list: Vec<String> = next.devices.iter().map(|&p| ctx.name(p)).collect();
+                let list = ctx.catalogue.list(&list);
+                draft.advice(ctx, "step-if-not-switch-off", Act::Advice, &[fill("devices", &list)]);
+            }
+        }
+        None => match main_switch(ctx, &net, &targets) {
+            Some(way) => {
+                draft.mapped = false;
+                switch_off(ctx, &mut draft, &way);
+            }
+            None => draft.advice(ctx, "step-sparks-out", Act::Leave, &[]),
+        },
+    }
+    draft.advice(ctx, "step-sparks-not-again", Act::Advice, &[]);
+    draft.call(Role::Electrician, "why-electrician-sparks");
+    draft.call(Role::ElectricityUtility, "why-electricity-utility-cut");
+    draft.restore(ctx, "restore-sparks", &[]);
+    draft
+}
+
+fn switch_off(ctx: &Context<'_>, draft: &mut Draft, way: &Way) {
+    for (&place, &seconds) in way.devices.iter().zip(&way.seconds) {
+        draft.at(
+            ctx,
+            "step-switch-off",
+            Act::SwitchOff,
+            place,
+            seconds,
+            &[fill("device", &ctx.name(place)), fill("where", &ctx.where_sentence(place))],
+        );
+    }
+    draft.prove(ctx.catalogue.text("prove-power"));
+    let off: Vec<String> =
+        way.lost.off.iter().map(|&place| ctx.name(place)).take(MOST_NAMED).collect();
+    if !off.is_empty() {
+        let list = ctx.catalogue.list(&off);
+        #[expect(clippy::cast_precision_loss, reason = "a house has few components")]
+        let more = (way.lost.off.len() - off.len()) as f64;
+        draft.advice(
+            ctx,
+            "step-goes-off",
+            Act::Advice,
+            &[fill("list", &list), count("more", more)],
+        );
+    }
+}
+
+/// Where the map does not tell what feeds the spot: everything off, if anyone can.
+fn main_switch(ctx: &Context<'_>, net: &HomeNet, targets: &[Node]) -> Option<Way> {
+    if !targets.is_empty() && net.network.is_fed(targets, |_| false) {
+        return None;
+    }
+    let everything: Vec<Node> = (0..ctx.home.components.len())
+        .filter(|&p| net.member[p] && ctx.home.components[p].kind.is_served())
+        .map(|p| net.body[p])
+        .collect();
+    ways(ctx, net, &everything).list.into_iter().find(|way| way.by == By::Anyone)
+}
+
+/// The breaker that the spot is, or hangs on: the nearest one against the usual direction.
+fn breaker_of(ctx: &Context<'_>) -> Option<usize> {
+    let mut queue: std::collections::VecDeque<usize> = ctx.spot_components().into();
+    let mut seen = vec![false; ctx.home.components.len()];
+    while let Some(place) = queue.pop_front() {
+        if std::mem::replace(&mut seen[place], true) {
+            continue;
+        }
+        let component = &ctx.home.components[place];
+        if component.kind == Kind::Breaker {
+            return Some(place);
+        }
+        for link in &ctx.home.connections {
+            if link.carries == Medium::Power && link.to == component.id {
+                queue.extend(ctx.places.of(&link.from));
+            }
+        }
+    }
+    None
+}
+
+/// What people plug in or use below a device, in the usual direction, by place.
+fn loads_below(ctx: &Context<'_>, device: usize) -> Vec<usize> {
+    let mut seen = vec![false; ctx.home.components.len()];
+    seen[device] = true;
+    let mut stack = vec![device];
+    while let Some(place) = stack.pop() {
+        for link in &ctx.home.connections {
+            if link.carries == Medium::Power
+                && link.from == ctx.home.components[place].id
+                && let Some(next) = ctx.places.of(&link.to)
+                && !std::mem::replace(&mut seen[next], true)
+            {
+                stack.push(next);
+            }
+        }
+    }
+    (0..seen.len())
+        .filter(|&p| p != device && seen[p] && ctx.home.components[p].kind.is_served())
+        .collect()
+}
+
+/// Who is to blame for what is dead.
+pub(crate) struct Blame {
+    pub(crate) diagnoses: Vec<Diagnosis>,
+    pub(crate) next: Option<NextCheck>,
+    pub(crate) disbelieved: usize,
+}
+
+impl Blame {
+    /// The diagnoses of the spot and of what was seen, with `also_dead` dead as well.
+    pub(crate) fn of(ctx: &Context<'_>, net: &HomeNet, also_dead: &[usize]) -> Self {
+        let none = Self { diagnoses: Vec::new(), next: None, disbelieved: 0 };
+        let known = |place: usize| {
+            net.member[place] && net.network.is_fed(&[as_node(place)], |_| false)
+        };
+        let loads: Vec<Node> = (0..ctx.home.components.len())
+            .filter(|&p| net.member[p] && ctx.home.components[p].kind.is_served())
+            .map(as_node)
+            .collect();
+        let mut seen = Observed::default();
+        let at_spot = |place: usize| {
+            let kind = ctx.home.components[place].kind;
+            let single = !matches!(ctx.question.at, crate::Spot::Space(_));
+            single || matches!(kind, Kind::Receptacle | Kind::Gfci | Kind::Light | Kind::Lampholder)
+        };
+        let spot = ctx.spot_components().into_iter().filter(|&p| at_spot(p));
+        for place in spot.chain(also_dead.iter().copied()) {
+            // What someone saw live is not dead because the question is about its room.
+            let live = ctx.seen(&ctx.home.components[place].id) == Some(Seen::Live);
+            if known(place) && !live && !seen.dead.contains(&as_node(place)) {
+                seen.dead.push(as_node(place));
+            }
+        }
+        for (id, state) in &ctx.question.seen {
+            let Some(place) = ctx.places.of(id).filter(|&p| known(p)) else { continue };
+            let list = match state {
+                Seen::Dead => &mut seen.dead,
+                Seen::Live => &mut seen.live,
+                _ => continue,
+            };
+            if !list.contains(&as_node(place)) {
+                list.push(as_node(place));
+            }
+        }
+        if seen.dead.is_empty() {
+            return none;
+        }
+        let faults = Faults::of(&net.network, &loads);
+        let found = faults.diagnoses(&Usual { ctx }, &seen, MOST_DIAGNOSES);
+        let next = next_look(ctx, net, &faults, &found.list, &seen, &loads);
+        Self { diagnoses: found.list, next, disbelieved: found.disbelieved.len() }
+    }
+}
+
+/// The check that tells most for the time it takes: a device to look at, or an outlet to try.
+fn next_look(
+    ctx: &Context<'_>,
+    net: &HomeNet,
+    faults: &Faults,
+    list: &[Diagnosis],
+    seen: &Observed,
+    loads: &[Node],
+) -> Option<NextCheck> {
+    let seconds =
+        |place: usize| ctx.start().seconds_to(ctx.point(place)) + LOOK_SECONDS;
+    let mut checks: Vec<Check> = Vec::new();
+    // A device whose state can be seen tells whether it is the fault.
+    for place in 0..ctx.home.components.len() {
+        let shows = matches!(
+            ctx.home.components[place].kind,
+            Kind::Gfci | Kind::Breaker | Kind::ServiceDisconnect | Kind::Disconnect | Kind::Switch
+        );
+        let told = ctx.seen(&ctx.home.components[place].id).is_some();
+        if shows && !told && net.member[place] && !ctx.is_forbidden(place) {
+            let good = list.iter().map(|d| !d.faults.contains(&as_node(place))).collect();
+            checks.push(Check { node: as_node(place), seconds: seconds(place), good });
+        }
+    }
+    let to_try: Vec<Node> = loads
+        .iter()
+        .copied()
+        .filter(|node| !seen.dead.contains(node) && !seen.live.contains(node))
+        .filter(|&node| {
+            let place = node as usize;
+            let kind = ctx.home.components[place].kind;
+            matches!(kind, Kind::Receptacle | Kind::Light | Kind::Lampholder | Kind::Gfci)
+                && !ctx.is_forbidden(place)
+        })
+        .collect();
+    let live: Vec<Vec<bool>> = list.iter().map(|d| faults.live_loads(d, &to_try)).collect();
+    for (index, &node) in to_try.iter().enumerate() {
+        let good = live.iter().map(|loads| loads[index]).collect();
+        checks.push(Check { node, seconds: seconds(node as usize), good });
+    }
+    let (best, _) = next_check(list, &checks)?;
+    let place = best.node as usize;
+    let key = match ctx.home.components[place].kind {
+        Kind::Gfci => "look-gfci",
+        Kind::Breaker => "look-breaker",
+        Kind::Switch => "look-switch",
+        Kind::ServiceDisconnect | Kind::Disconnect => "look-disconnect",
+        _ => "look-outlet",
+    };
+    Some(NextCheck {
+        component: ctx.home.components[place].id.clone(),
+        look_for: ctx.catalogue.fill(
+            key,
+            &[fill("device", &ctx.name(place)), fill("where", &ctx.where_sentence(place))],
+        ),
+        seconds: rounded(best.seconds, 1.0),
+    })
+}
+
+/// How likely each kind is to have failed, before anything was seen.
+///
+/// Rough figures of common practice, no source: a tripped GFCI is the usual cause, then a breaker, a
+/// wall switch, a worn outlet or loose joint, an outage. They rank what the map leaves possible.
+struct Usual<'a, 'c> {
+    ctx: &'c Context<'a>,
+}
+
+impl Priors for Usual<'_, '_> {
+    fn odds_against(&self, node: Node) -> Option<f64> {
+        let component = &self.ctx.home.components[node as usize];
+        let of = |p: f64| ((1.0 - p) / p).ln();
+        match self.ctx.seen(&component.id) {
+            Some(Seen::Off | Seen::Tripped) => return Some(0.0),
+            // It stands on, so only a fault inside is left.
+            Some(Seen::On) => return Some(of(0.001)),
+            _ => {}
+        }
+        let p = match component.kind {
+            Kind::Gfci => 0.12,
+            Kind::Breaker => 0.05,
+            Kind::Switch => 0.04,
+            Kind::Receptacle | Kind::Light | Kind::Lampholder => 0.03,
+            Kind::ElectricityService => 0.02,
+            Kind::Disconnect | Kind::TransferSwitch => 0.01,
+            Kind::JunctionBox | Kind::ServiceDisconnect => 0.004,
+            kind if is_electrical(kind) => 0.003,
+            _ => 0.02,
+        };
+        Some(of(p))
+    }
+}
+
+#[expect(clippy::cast_possible_truncation, reason = "a home has fewer than 2³² components")]
+fn as_node(index: usize) -> Node {
+    index as Node
+}

@@ -1,0 +1,361 @@
+//! Leaks, and water from above.
+
+use quarterturn_home::{Kind, Medium, Net, Role};
+use quarterturn_network::{HomeNet, Node};
+
+use crate::catalogue::{count, fill};
+use crate::context::{Context, is_electrical};
+use crate::draft::Draft;
+use crate::isolation::{Way, Ways, rounded, ways};
+use crate::{Act, By, Spot};
+
+/// Most names listed in one sentence.
+const MOST_NAMED: usize = 6;
+
+pub(crate) fn leak(ctx: &Context<'_>) -> Draft {
+    let mut draft = Draft { net: Some(Net::Water), ..Draft::default() };
+    let net = ctx.net(Net::Water);
+    let targets = ctx.targets(&net);
+    let found = ways(ctx, &net, &targets);
+    warn_of_power(ctx, &mut draft);
+    if targets.is_empty() {
+        leak_without_feed(ctx, &mut draft, &net);
+        return draft;
+    }
+    draft.mapped = true;
+    warn_of_heat(ctx, &mut draft);
+    if !found.fed {
+        draft.advice(ctx, "step-nothing-feeds-it", Act::Advice, &[]);
+        main_as_general_advice(ctx, &mut draft, &net);
+        return draft;
+    }
+    cut_off(ctx, &mut draft, &net, &targets, found);
+    finish(ctx, &mut draft);
+    draft
+}
+
+pub(crate) fn water_from_above(ctx: &Context<'_>) -> Draft {
+    let mut draft = Draft { net: Some(Net::Water), ..Draft::default() };
+    let net = ctx.net(Net::Water);
+    let above = above_or_inside(ctx, &net);
+    let targets: Vec<Node> = above.iter().map(|&place| net.body[place]).collect();
+    warn_of_power(ctx, &mut draft);
+    draft.caution(ctx, "caution-ceiling", &[]);
+    if targets.is_empty() {
+        main_as_general_advice(ctx, &mut draft, &net);
+        return draft;
+    }
+    draft.mapped = true;
+    let found = ways(ctx, &net, &targets);
+    if !found.fed {
+        draft.advice(ctx, "step-nothing-feeds-it", Act::Advice, &[]);
+        main_as_general_advice(ctx, &mut draft, &net);
+        return draft;
+    }
+    cut_off(ctx, &mut draft, &net, &targets, found);
+    draft.advice(ctx, "step-catch-water-above", Act::Advice, &[]);
+    let named = |wanted: &dyn Fn(Kind) -> bool| -> Vec<String> {
+        above
+            .iter()
+            .filter(|&&place| wanted(ctx.home.components[place].kind))
+            .map(|&place| ctx.name(place))
+            .take(MOST_NAMED)
+            .collect()
+    };
+    let served = named(&Kind::is_served);
+    if !served.is_empty() {
+        let list = ctx.catalogue.list(&served);
+        draft.advice(ctx, "step-find-branch", Act::Look, &[fill("list", &list)]);
+    }
+    finish(ctx, &mut draft);
+    draft
+}
+
+/// What everyone is told who cuts water off: how it goes on when it does not hold, what to do
+/// with the water that is still there, whom to call.
+fn finish(ctx: &Context<'_>, draft: &mut Draft) {
+    draft.advice(ctx, "step-catch-rest", Act::Advice, &[]);
+    draft.call(Role::Plumber, "why-plumber-leak");
+    draft.call(Role::WaterUtility, "why-water-utility");
+    draft.restore(ctx, "restore-find-cause", &[]);
+}
+
+/// The steps that cut the targets off, and what if they don't.
+fn cut_off(ctx: &Context<'_>, draft: &mut Draft, net: &HomeNet, targets: &[Node], found: Ways) {
+    draft.ways = found.list;
+    let first = draft.ways.iter().find(|way| way.by == By::Anyone).cloned();
+    if let Some(first) = &first {
+        close_all(ctx, draft, first, "step-close");
+        heater_off(ctx, draft, first);
+    } else if let Some(kept) = without_devices(ctx, net, targets) {
+        // All that could stop it stands among what may leak. It is worth a try all the same: more
+        // likely something else leaks than the valve.
+        let list = names(ctx, &kept.devices);
+        draft.advice(ctx, "step-if-valve-is-dry", Act::Look, &[fill("devices", &list)]);
+        close_all(ctx, draft, &kept, "step-close");
+        heater_off(ctx, draft, &kept);
+    }
+    let next = draft
+        .ways
+        .iter()
+        .find(|way| Some(*way) != first.as_ref() && way.by != By::Utility)
+        .cloned();
+    if let Some(next) = next {
+        let list = names(ctx, &next.devices);
+        let key = if next.by == By::Anyone { "step-if-not-close" } else { "step-if-not-licensed" };
+        draft.advice(ctx, key, Act::Advice, &[fill("devices", &list)]);
+    }
+    let theirs = draft.ways.iter().find(|way| way.by == By::Utility).cloned();
+    match theirs {
+        Some(way) => {
+            let key = if draft.steps.is_empty() { "step-only-utility" } else { "step-last-utility" };
+            let list = names(ctx, &way.devices);
+            draft.advice(ctx, key, Act::Call, &[fill("devices", &list)]);
+            draft.call(Role::WaterUtility, "why-water-utility-close");
+        }
+        None if draft.steps.is_empty() => {
+            draft.advice(ctx, "step-nothing-isolates", Act::Call, &[]);
+            draft.call(Role::WaterUtility, "why-water-utility-close");
+        }
+        None => {}
+    }
+}
+
+/// One step a device, the last with the proof.
+fn close_all(ctx: &Context<'_>, draft: &mut Draft, way: &Way, key: &str) {
+    for (&place, &seconds) in way.devices.iter().zip(&way.seconds) {
+        close(ctx, draft, key, place, seconds);
+    }
+    let proof = proof_tap(ctx, way);
+    draft.prove(match proof {
+        Some(tap) => ctx.catalogue.fill("prove-tap", &[fill("tap", &ctx.name(tap))]),
+        None => ctx.catalogue.text("prove-water-generic"),
+    });
+    let off: Vec<String> =
+        way.lost.off.iter().map(|&place| ctx.name(place)).take(MOST_NAMED).collect();
+    let rest = way.lost.off.len().saturating_sub(off.len());
+    if !off.is_empty() {
+        let list = ctx.catalogue.list(&off);
+        #[expect(clippy::cast_precision_loss, reason = "a house has few components")]
+        let more = rest as f64;
+        draft.advice(
+            ctx,
+            "step-goes-off",
+            Act::Advice,
+            &[fill("list", &list), count("more", more)],
+        );
+    }
+}
+
+pub(crate) fn close(ctx: &Context<'_>, draft: &mut Draft, key: &str, place: usize, seconds: f64) {
+    let component = &ctx.home.components[place];
+    let tool = component.operates.as_ref().and_then(|o| o.tool.clone());
+    let tool = tool.map_or_else(String::new, |tool| ctx.catalogue.fill("with-tool", &[fill("tool", &tool)]));
+    draft.at(
+        ctx,
+        key,
+        Act::Close,
+        place,
+        seconds,
+        &[
+            fill("device", &ctx.name(place)),
+            fill("where", &ctx.where_sentence(place)),
+            fill("how", &ctx.how_to_close(place)),
+            fill("tool", &tool),
+            count("seconds", rounded(seconds, 1.0)),
+        ],
+    );
+}
+
+/// A tap that runs dry when the way is shut: the lowest of those that go off, but not the spot.
+fn proof_tap(ctx: &Context<'_>, way: &Way) -> Option<usize> {
+    let spot = ctx.spot_components();
+    way.lost
+        .off
+        .iter()
+        .copied()
+        .filter(|place| !spot.contains(place))
+        .filter(|&place| {
+            matches!(
+                ctx.home.components[place].kind,
+                Kind::Tap | Kind::Basin | Kind::Sink | Kind::Bath | Kind::HoseBibb | Kind::Shower
+            )
+        })
+        .min_by(|&a, &b| {
+            let height = |place: usize| {
+                ctx.home.height_m(&ctx.home.components[place]).unwrap_or(f64::MAX)
+            };
+            height(a).total_cmp(&height(b)).then(a.cmp(&b))
+        })
+}
+
+/// The best way when the leak is at none of the devices among the targets.
+fn without_devices(ctx: &Context<'_>, net: &HomeNet, targets: &[Node]) -> Option<Way> {
+    let plain: Vec<Node> =
+        targets.iter().copied().filter(|&node| !net.network.is_device(node)).collect();
+    if plain.len() == targets.len() || plain.is_empty() {
+        return None;
+    }
+    ways(ctx, net, &plain).list.into_iter().find(|way| way.by == By::Anyone)
+}
+
+/// A heater that gets no water any more must not go on heating.
+fn heater_off(ctx: &Context<'_>, draft: &mut Draft, way: &Way) {
+    for &place in &way.lost.off {
+        if ctx.home.components[place].kind != Kind::WaterHeater {
+            continue;
+        }
+        let id = &ctx.home.components[place].id;
+        let carries = |medium: Medium| {
+            ctx.home.connections.iter().any(|l| l.carries == medium && (&l.to == id || &l.from == id))
+        };
+        let heater = ctx.name(place);
+        if carries(Medium::Gas) {
+            draft.advice(ctx, "step-heater-gas-off", Act::Advice, &[fill("heater", &heater)]);
+        } else if carries(Medium::Power) {
+            let power = ctx.net(Net::Power);
+            let best = ways(ctx, &power, &[power.body[place]]);
+            let Some(best) = best.list.into_iter().find(|way| way.by == By::Anyone) else { continue };
+            for (&breaker, &seconds) in best.devices.iter().zip(&best.seconds) {
+                draft.at(
+                    ctx,
+                    "step-heater-power-off",
+                    Act::SwitchOff,
+                    breaker,
+                    seconds,
+                    &[
+                        fill("heater", &heater),
+                        fill("device", &ctx.name(breaker)),
+                        fill("where", &ctx.where_sentence(breaker)),
+                    ],
+                );
+            }
+        } else {
+            draft.advice(ctx, "step-heater-off", Act::Advice, &[fill("heater", &heater)]);
+        }
+    }
+}
+
+/// A leak at something that no water line of the map leads to.
+fn leak_without_feed(ctx: &Context<'_>, draft: &mut Draft, net: &HomeNet) {
+    let waste: Vec<usize> = ctx
+        .spot_components()
+        .into_iter()
+        .filter(|&place| {
+            let id = &ctx.home.components[place].id;
+            ctx.home
+                .connections
+                .iter()
+                .any(|l| l.carries.net() == Net::Waste && (&l.from == id || &l.to == id))
+        })
+        .collect();
+    let users = crate::sewer::users_above(ctx, &waste);
+    if !users.is_empty() && !matches!(ctx.question.at, Spot::Space(_)) {
+        draft.mapped = true;
+        draft.net = None;
+        let list = names(ctx, &users);
+        draft.advice(ctx, "step-stop-using-above", Act::StopUse, &[fill("list", &list)]);
+        draft.advice(ctx, "step-catch-rest", Act::Advice, &[]);
+        draft.call(Role::Plumber, "why-plumber-leak");
+        return;
+    }
+    main_as_general_advice(ctx, draft, net);
+}
+
+/// Where the map has no answer: shut everything off, by the best device that it has for that.
+fn main_as_general_advice(ctx: &Context<'_>, draft: &mut Draft, net: &HomeNet) {
+    let everything: Vec<Node> = (0..ctx.home.components.len())
+        .filter(|&place| {
+            net.member[place]
+                && ctx.home.components[place].kind.is_served()
+                && !ctx.home.components[place].kind.is_source(Net::Water)
+        })
+        .map(|place| net.body[place])
+        .filter(|&node| net.network.is_fed(&[node], |_| false))
+        .collect();
+    let main = if everything.is_empty() { None } else { most_of(ctx, net, &everything) };
+    match main {
+        Some(way) => close_all(ctx, draft, &way, "step-close-general"),
+        None => {
+            draft.advice(ctx, "step-find-main", Act::Advice, &[]);
+        }
+    }
+    draft.mapped = false;
+    draft.advice(ctx, "step-call-utility-water", Act::Call, &[]);
+    finish(ctx, draft);
+}
+
+/// The way that cuts off all of `everything`; where no one can, the one for most of them.
+fn most_of(ctx: &Context<'_>, net: &HomeNet, everything: &[Node]) -> Option<Way> {
+    let by_anyone = |targets: &[Node]| {
+        ways(ctx, net, targets).list.into_iter().find(|way| way.by == By::Anyone)
+    };
+    by_anyone(everything).or_else(|| {
+        everything
+            .iter()
+            .filter_map(|&node| by_anyone(&[node]))
+            .max_by_key(|way| (way.lost.off.len(), std::cmp::Reverse(way.devices.clone())))
+    })
+}
+
+/// All that could be above a space or inside it.
+fn above_or_inside(ctx: &Context<'_>, net: &HomeNet) -> Vec<usize> {
+    let Some(space) = ctx.spot_space().and_then(|id| ctx.home.space(id)) else { return Vec::new() };
+    let level_of = |id: Option<&str>| id.and_then(|id| ctx.home.level(id)).map(|l| l.elevation_m);
+    let here = level_of(space.level.as_deref());
+    (0..ctx.home.components.len())
+        .filter(|&place| net.member[place])
+        .filter(|&place| !ctx.home.components[place].kind.is_source(Net::Water))
+        .filter(|&place| {
+            let own = ctx.home.components[place].space.as_deref();
+            let other = own.and_then(|id| ctx.home.space(id));
+            if own == Some(space.id.as_str()) {
+                return true;
+            }
+            match (here, level_of(other.and_then(|s| s.level.as_deref()))) {
+                (Some(here), Some(there)) => there > here,
+                // What has no level may be above.
+                (None, _) | (_, None) => other.is_none_or(|s| !s.outdoors) && own.is_some(),
+            }
+        })
+        .collect()
+}
+
+fn warn_of_power(ctx: &Context<'_>, draft: &mut Draft) {
+    let Some(space) = ctx.spot_space() else {
+        draft.caution(ctx, "caution-water-near-power", &[]);
+        return;
+    };
+    let near: Vec<String> = ctx
+        .components_in(space)
+        .into_iter()
+        .filter(|&place| is_electrical(ctx.home.components[place].kind))
+        .map(|place| ctx.name(place))
+        .take(MOST_NAMED)
+        .collect();
+    if near.is_empty() {
+        draft.caution(ctx, "caution-water-near-power", &[]);
+    } else {
+        let list = ctx.catalogue.list(&near);
+        draft.caution(ctx, "caution-water-near-power-named", &[fill("list", &list)]);
+    }
+}
+
+/// Hot water scalds: said where a hot line leads to the spot.
+fn warn_of_heat(ctx: &Context<'_>, draft: &mut Draft) {
+    let spot = ctx.spot_components();
+    let hot = ctx.home.connections.iter().any(|link| {
+        link.carries == Medium::HotWater
+            && [&link.from, &link.to]
+                .into_iter()
+                .any(|id| ctx.places.of(id).is_some_and(|place| spot.contains(&place)))
+    });
+    if hot {
+        draft.caution(ctx, "caution-hot-water", &[]);
+    }
+}
+
+fn names(ctx: &Context<'_>, places: &[usize]) -> String {
+    let list: Vec<String> = places.iter().map(|&place| ctx.name(place)).take(MOST_NAMED).collect();
+    ctx.catalogue.list(&list)
+}
