@@ -1,0 +1,67 @@
+//! What can be typed, close to how it is typed.
+
+use std::path::PathBuf;
+
+use clap::{Args, Parser, Subcommand};
+
+/// What to close, open, reset or look at in a house when something goes wrong, worked out from a
+/// map of its systems.
+#[derive(Debug, Parser)]
+#[command(name = "quarterturn", version, args_conflicts_with_subcommands = true)]
+pub(crate) struct Arguments {
+    /// Folder of the home to open, or its home.ron. Without it: the last home, or the built-in one
+    #[arg(value_name = "HOME")]
+    pub(crate) home: Option<PathBuf>,
+    #[command(subcommand)]
+    pub(crate) command: Option<Command>,
+}
+
+#[derive(Debug, Subcommand)]
+pub(crate) enum Command {
+    /// List the troubles it knows, with their ids
+    Troubles {
+        /// Write JSON
+        #[arg(long)]
+        json: bool,
+    },
+    /// Answer a trouble at a spot
+    Answer(AnswerArguments),
+    /// Tell what the map of a home lacks or gets wrong
+    Check {
+        /// Folder of the home, or its home.ron
+        #[arg(value_name = "HOME")]
+        home: PathBuf,
+        /// Write JSON
+        #[arg(long)]
+        json: bool,
+    },
+}
+
+#[derive(Debug, Args)]
+pub(crate) struct AnswerArguments {
+    /// Folder of the home, or its home.ron
+    #[arg(value_name = "HOME")]
+    pub(crate) home: PathBuf,
+    /// What is wrong; `quarterturn troubles` lists the ids
+    #[arg(long, value_name = "TROUBLE")]
+    pub(crate) trouble: String,
+    /// Where: a component, a connection a..b, or a space. Not needed for gas, CO alarm and fire
+    #[arg(long, value_name = "SPOT")]
+    pub(crate) at: Option<String>,
+    /// The space where you stand
+    #[arg(long, value_name = "SPACE")]
+    pub(crate) from: Option<String>,
+    /// A device that does not turn, hold or open; may be given several times
+    #[arg(long, value_name = "ID")]
+    pub(crate) failed: Vec<String>,
+    /// What was seen, such as kitchen-outlet=dead; may be given several times. States: live, dead,
+    /// drains, backs-up, wet, dry, on, off, tripped
+    #[arg(long, value_name = "ID=STATE")]
+    pub(crate) seen: Vec<String>,
+    /// Language of the answer, such as en; the home's own without it
+    #[arg(long, value_name = "TAG")]
+    pub(crate) language: Option<String>,
+    /// Write JSON
+    #[arg(long)]
+    pub(crate) json: bool,
+}
