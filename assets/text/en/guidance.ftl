@@ -79,7 +79,7 @@ caution-water-near-power-named = Do not step into water that reaches any of thes
 caution-power-in-water = Stay away from a panel, breaker, outlet or cord that is wet or that you can only reach through water. Do not touch it. Ask the electricity utility to cut the power from outside.
 caution-hot-water = Water from a hot line can scald. Keep hands and face away from the jet.
 caution-ceiling = A ceiling full of water is heavy and can fall. Keep everyone out from under it. Do not touch lights or switches that are wet.
-caution-sprinklers-off = This also turns off the fire sprinklers: { $devices }. Tell everyone in the house, watch for fire, and turn the water on again as soon as you can. Tell the fire service if it stays off.
+caution-sprinklers-off = Closing any of these also turns off the fire sprinklers: { $devices }. If you do, tell everyone in the house, watch for fire, and turn the water on again as soon as you can. Tell the fire service if it stays off.
 caution-critical-off = This goes off too, and someone may depend on it: { $list }. See to it first.
 caution-heater-dry = If the water stays off, this must not go on heating: { $heater }. Turn its energy off before you drain it.
 caution-heater-general = A water heater must not go on heating without water. Turn its energy off if the water stays off.
@@ -125,6 +125,8 @@ prove-tap = Open this tap: { $tap }. It must run dry, and stay dry.
 prove-water-generic = The leak slows down and stops within a few minutes. A tap that is shut off with it runs dry.
 prove-power = Plug in a lamp that works elsewhere: it must stay dark. To be sure, a tester must show that it is dead.
 prove-live = A lamp that works elsewhere lights up when plugged in.
+prove-sparks = It is quiet and cools down. Plug nothing in. A tester, in the hands of someone who knows how, must show that it is dead.
+prove-cooling = The unit starts when the thermostat calls for cooling.
 prove-breaker-holds = The handle stays at ON.
 prove-cap = Water comes out here, and no longer in the house.
 
@@ -145,10 +147,8 @@ look-drains = Run a cup of water into { $device }. { $where } Does it go down, o
 step-try-a-lamp = Unplug what does not work. Plug in a lamp that works elsewhere. Try the wall switches in the room.
 step-unplug-all = Unplug everything on this circuit.
 step-unplug-named = Unplug, or switch off at its own switch, everything that hangs on this: { $list }.
-step-suspect-gfci = { $lamp ->
-    [""] Look at { $device }. { $where } If its button has popped out, press RESET firmly, once.
-   *[other] Look at { $device }. { $where } Its lamp: { $lamp } If its button has popped out, press RESET firmly, once.
-}
+step-suspect-gfci = Look at { $device }. { $where } If its button has popped out, press RESET firmly, once.
+step-suspect-gfci-lamp = Look at { $device }. { $where } What its lamp means: { $lamp } If its button has popped out, press RESET firmly, once.
 step-suspect-breaker = Look at { $device }. { $where } A tripped handle often rests between ON and OFF. If it has tripped: push it fully to OFF, then to ON, once.
 step-suspect-switch = Try { $device }. { $where } An outlet can hang on a wall switch.
 step-suspect-disconnect = Look at { $device }. { $where } Is it on?

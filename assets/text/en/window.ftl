@@ -85,7 +85,7 @@ window-not-done = Not done
 window-not-done-of = Step { $n } is not done
 window-prove = To be sure: { $prove }
 window-takes = About { $time }, with the walk
-window-takes-and-spills = About { $time }, with the walk. By then about { $water } more will have run out.
+window-takes-and-spills = About { $time }, with the walk. Until all is shut, about { $water } more will run out.
 window-seconds = { $n } seconds
 window-minutes = { $n ->
     [one] one minute

@@ -93,7 +93,9 @@ impl Catalogue {
         let args: FluentArgs<'_> =
             fills.iter().map(|(name, value)| (Cow::Borrowed(*name), value.clone())).collect();
         let mut errors = Vec::new();
-        self.bundle.format_pattern(pattern, Some(&args), &mut errors).into_owned()
+        let text = self.bundle.format_pattern(pattern, Some(&args), &mut errors);
+        // An empty place leaves its blank behind.
+        text.trim().replace("  ", " ")
     }
 
     /// Items as a list in a sentence: "a, b and c".

@@ -52,7 +52,7 @@ pub(crate) fn stopped(ctx: &Context<'_>) -> Draft {
         None => draft.advice(ctx, "step-clear-drain", Act::Advice, &[]),
     }
     draft.advice(ctx, "step-empty-pan", Act::Advice, &[]);
-    power::tell(ctx, &mut draft, &found);
+    power::tell(ctx, &mut draft, &found, "prove-cooling");
     blame_floats(ctx, &mut draft, &floats, wet, dry);
     let unknown = pans.iter().copied().find(|&p| ctx.seen(&ctx.home.components[p].id).is_none());
     if let (Some(pan), false) = (unknown, wet) {

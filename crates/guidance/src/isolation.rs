@@ -32,14 +32,16 @@ pub(crate) struct Ways {
 }
 
 /// How many ways are looked for.
-const WANTED: usize = 8;
+const WANTED: usize = 10;
 /// Most maximum flows spent on that.
 const BUDGET: usize = 600;
 /// Weights are in tenths of a second.
 const TENTHS: f64 = 10.0;
 /// What one thing that goes off weighs, as seconds of effort. Common practice, no source: one
-/// rather walks a few steps more than leaves the whole house dry.
-const LOSS_SECONDS: f64 = 10.0;
+/// rather works a second device than leaves the whole house dry, but not a third and fourth.
+const LOSS_SECONDS: f64 = 4.0;
+/// What each device costs beyond walking and working: it has to be found, under stress.
+const FINDING_SECONDS: f64 = 15.0;
 /// What something critical weighs.
 const CRITICAL_SECONDS: f64 = 600.0;
 /// Waiting for a licensed person, and for the utility. Only their order matters.
@@ -206,7 +208,7 @@ fn effort_seconds(ctx: &Context<'_>, place: usize) -> f64 {
         By::Utility => UTILITY_SECONDS,
     };
     let walk = ctx.start().seconds_to(ctx.point(place));
-    walk + ctx.work_seconds(place) + (1.0 - ctx.confidence(place)) * FAILURE_SECONDS + wait
+    walk + FINDING_SECONDS + ctx.work_seconds(place) + (1.0 - ctx.confidence(place)) * FAILURE_SECONDS + wait
 }
 
 #[expect(

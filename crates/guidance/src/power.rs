@@ -31,12 +31,12 @@ pub(crate) fn dead_outlet(ctx: &Context<'_>) -> Draft {
         return draft;
     }
     draft.mapped = true;
-    tell(ctx, &mut draft, &found);
+    tell(ctx, &mut draft, &found, "prove-live");
     draft
 }
 
 /// The suspects, the next check, and a step for each of the first few.
-pub(crate) fn tell(ctx: &Context<'_>, draft: &mut Draft, found: &Blame) {
+pub(crate) fn tell(ctx: &Context<'_>, draft: &mut Draft, found: &Blame, prove: &str) {
     let shares = blame(&found.diagnoses);
     draft.suspects = shares
         .iter()
@@ -70,7 +70,8 @@ pub(crate) fn tell(ctx: &Context<'_>, draft: &mut Draft, found: &Blame) {
             unplug(ctx, draft, place);
         }
         let seconds = ctx.start().seconds_to(ctx.point(place)) + LOOK_SECONDS;
-        let lamp = ctx.home.components[place].lamp.clone().unwrap_or_default();
+        let lamp = ctx.home.components[place].lamp.clone();
+        let key = if kind == Kind::Gfci && lamp.is_some() { "step-suspect-gfci-lamp" } else { key };
         draft.at(
             ctx,
             key,
@@ -80,10 +81,10 @@ pub(crate) fn tell(ctx: &Context<'_>, draft: &mut Draft, found: &Blame) {
             &[
                 fill("device", &ctx.name(place)),
                 fill("where", &ctx.where_sentence(place)),
-                fill("lamp", &lamp),
+                fill("lamp", &lamp.unwrap_or_default()),
             ],
         );
-        draft.prove(ctx.catalogue.text("prove-live"));
+        draft.prove(ctx.catalogue.text(prove));
     }
     draft.call(Role::Electrician, "why-electrician");
     draft.call(Role::ElectricityUtility, "why-electricity-utility");
@@ -92,8 +93,11 @@ pub(crate) fn tell(ctx: &Context<'_>, draft: &mut Draft, found: &Blame) {
 
 /// Unplug what hangs on a device, by name.
 fn unplug(ctx: &Context<'_>, draft: &mut Draft, device: usize) {
+    // No one takes the plug of an alarm, or of what someone's health depends on, on our word.
+    let stays = |kind: Kind| matches!(kind, Kind::MedicalDevice | Kind::SmokeAlarm);
     let loads: Vec<String> = loads_below(ctx, device)
         .into_iter()
+        .filter(|&place| !stays(ctx.home.components[place].kind))
         .map(|place| ctx.name(place))
         .take(MOST_NAMED)
         .collect();
@@ -229,7 +233,7 @@ fn switch_off(ctx: &Context<'_>, draft: &mut Draft, way: &Way) {
             &[fill("device", &ctx.name(place)), fill("where", &ctx.where_sentence(place))],
         );
     }
-    draft.prove(ctx.catalogue.text("prove-power"));
+    draft.prove(ctx.catalogue.text("prove-sparks"));
     let off: Vec<String> =
         way.lost.off.iter().map(|&place| ctx.name(place)).take(MOST_NAMED).collect();
     if !off.is_empty() {
@@ -345,7 +349,12 @@ impl Blame {
         if seen.dead.is_empty() {
             return none;
         }
-        let faults = Faults::of(&net.network, &loads);
+        let idle = |node: Node| {
+            let place = node as usize;
+            let told = ctx.home.components.get(place).and_then(|c| ctx.seen(&c.id)).is_some();
+            !told && crate::isolation::is_shut(ctx, net, node)
+        };
+        let faults = Faults::of(&net.network, &loads, idle);
         let found = faults.diagnoses(&Usual { ctx }, &seen, MOST_DIAGNOSES);
         let next = next_look(ctx, net, &faults, &found.list, &seen, &loads);
         Self { diagnoses: found.list, next, disbelieved: found.disbelieved.len() }
@@ -419,6 +428,14 @@ struct Usual<'a, 'c> {
     ctx: &'c Context<'a>,
 }
 
+impl Usual<'_, '_> {
+    fn feeds_a_panel(&self, id: &str) -> bool {
+        let is_panel = |id: &str| self.ctx.home.component(id).is_some_and(|c| c.kind == Kind::Panel);
+        let links = &self.ctx.home.connections;
+        links.iter().any(|l| l.carries == Medium::Power && l.from == id && is_panel(&l.to))
+    }
+}
+
 impl Priors for Usual<'_, '_> {
     fn odds_against(&self, node: Node) -> Option<f64> {
         let component = &self.ctx.home.components[node as usize];
@@ -431,6 +448,8 @@ impl Priors for Usual<'_, '_> {
         }
         let p = match component.kind {
             Kind::Gfci => 0.12,
+            // One that feeds a whole panel trips far more rarely.
+            Kind::Breaker if self.feeds_a_panel(&component.id) => 0.005,
             Kind::Breaker => 0.05,
             Kind::Switch => 0.04,
             Kind::Receptacle | Kind::Light | Kind::Lampholder => 0.03,

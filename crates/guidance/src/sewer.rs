@@ -28,6 +28,7 @@ pub(crate) fn backs_up(ctx: &Context<'_>) -> Draft {
         return draft;
     }
     draft.mapped = true;
+    let drain = doubt_dry_pieces(ctx, drain);
     let mut suspected = drain.suspected(&seen.all_of, &seen.any_of, &seen.clear);
     if suspected.is_empty() {
         // No one blockage explains it all: what backs up is believed, what drains is doubted.
@@ -54,7 +55,7 @@ pub(crate) fn backs_up(ctx: &Context<'_>) -> Draft {
     order.sort_by(|a, b| {
         b.1.0.total_cmp(&a.1.0).then(a.1.1.total_cmp(&b.1.1)).then(a.0.cmp(&b.0))
     });
-    let open = drain.relief(&suspected, runs);
+    let open = drain.relief(&suspected, &seen.all_of);
     let rod = drain.rodding(&suspected, CABLE_M);
     let id = |node: Node| ctx.home.components[node as usize].id.clone();
     draft.relief = Some(Relief {
@@ -84,6 +85,21 @@ pub(crate) fn backs_up(ctx: &Context<'_>) -> Draft {
     who_pays(ctx, &mut draft, &drain, &suspected);
     draft.restore(ctx, "restore-drain-test", &[]);
     draft
+}
+
+/// Sewage that rises comes from somewhere: a piece with nothing above it that runs water is hardly
+/// the one, though it stays possible (ground water, a street that floods).
+fn doubt_dry_pieces(ctx: &Context<'_>, mut drain: Drain) -> Drain {
+    /// Share of its weight that such a piece keeps. Common practice, no source.
+    const DOUBT: f64 = 0.02;
+    if ctx.question.trouble == Trouble::SewageRising {
+        for piece in &mut drain.pieces {
+            if users_above(ctx, &[piece.from as usize]).is_empty() {
+                piece.weight *= DOUBT;
+            }
+        }
+    }
+    drain
 }
 
 /// What was seen of the drains.

@@ -95,10 +95,12 @@ fn cut_off(ctx: &Context<'_>, draft: &mut Draft, net: &HomeNet, targets: &[Node]
         close_all(ctx, draft, &kept, "step-close");
         heater_off(ctx, draft, &kept);
     }
-    let next = draft
-        .ways
-        .iter()
-        .find(|way| Some(*way) != first.as_ref() && way.by != By::Utility)
+    // What helps when any one of the first devices fails shares none of them, if there is such a way.
+    let used = first.as_ref().map_or(&[][..], |way| &way.devices);
+    let others = || draft.ways.iter().filter(|w| Some(*w) != first.as_ref() && w.by != By::Utility);
+    let next = others()
+        .find(|way| !way.devices.iter().any(|device| used.contains(device)))
+        .or_else(|| others().next())
         .cloned();
     if let Some(next) = next {
         let list = names(ctx, &next.devices);
@@ -273,29 +275,21 @@ fn main_as_general_advice(ctx: &Context<'_>, draft: &mut Draft, net: &HomeNet) {
         .map(|place| net.body[place])
         .filter(|&node| net.network.is_fed(&[node], |_| false))
         .collect();
-    let main = if everything.is_empty() { None } else { most_of(ctx, net, &everything) };
-    match main {
-        Some(way) => close_all(ctx, draft, &way, "step-close-general"),
-        None => {
-            draft.advice(ctx, "step-find-main", Act::Advice, &[]);
-        }
+    let found = ways(ctx, net, &everything).list;
+    let main = found.iter().find(|way| way.by == By::Anyone);
+    let theirs = found.iter().find(|way| way.by == By::Utility);
+    if let Some(main) = main {
+        close_all(ctx, draft, main, "step-close-general");
+    } else if let Some(theirs) = theirs {
+        let list = names(ctx, &theirs.devices);
+        draft.advice(ctx, "step-only-utility", Act::Call, &[fill("devices", &list)]);
+        draft.call(Role::WaterUtility, "why-water-utility-close");
+    } else {
+        draft.advice(ctx, "step-find-main", Act::Advice, &[]);
     }
     draft.mapped = false;
     draft.advice(ctx, "step-call-utility-water", Act::Call, &[]);
     finish(ctx, draft);
-}
-
-/// The way that cuts off all of `everything`; where no one can, the one for most of them.
-fn most_of(ctx: &Context<'_>, net: &HomeNet, everything: &[Node]) -> Option<Way> {
-    let by_anyone = |targets: &[Node]| {
-        ways(ctx, net, targets).list.into_iter().find(|way| way.by == By::Anyone)
-    };
-    by_anyone(everything).or_else(|| {
-        everything
-            .iter()
-            .filter_map(|&node| by_anyone(&[node]))
-            .max_by_key(|way| (way.lost.off.len(), std::cmp::Reverse(way.devices.clone())))
-    })
 }
 
 /// All that could be above a space or inside it.

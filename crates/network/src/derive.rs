@@ -157,6 +157,8 @@ pub fn drain(home: &Home, places: &Places<'_>) -> Drain {
             Some(Piece { from: from as Node, to: to as Node, length_m, weight })
         })
         .collect();
+    // A home that marks no space as outdoors does not tell which are.
+    let tells = home.spaces.iter().any(|space| space.outdoors);
     let nodes = home
         .components
         .iter()
@@ -171,7 +173,7 @@ pub fn drain(home: &Home, places: &Places<'_>) -> Drain {
                     .is_drain_opening()
                     .then(|| height_m.unwrap_or(floor_m + usual_rim_m(kind))),
                 cap: (kind == Kind::Cleanout)
-                    .then(|| Cap { height_m, outdoors: space.is_some_and(|s| s.outdoors) }),
+                    .then(|| Cap { height_m, outdoors: space.filter(|_| tells).map(|s| s.outdoors) }),
                 crown_m: None,
                 stops_backflow: kind.stops_backflow(),
                 runs: kind.runs_water(),

@@ -50,8 +50,8 @@ pub struct Place {
 pub struct Cap {
     /// Height of the cap, if known.
     pub height_m: Option<f64>,
-    /// It opens outdoors.
-    pub outdoors: bool,
+    /// It opens outdoors; `None` if the map does not tell.
+    pub outdoors: Option<bool>,
 }
 
 /// A piece that may be blocked.
@@ -131,7 +131,11 @@ impl Drain {
     /// highest point that the waste must rise to on the way to it. `runs` tells what may be running.
     #[must_use]
     pub fn emerges(&self, blocked: usize, runs: impl Fn(Node) -> bool) -> Vec<(Node, f64)> {
-        let levels = self.spill_levels(blocked, true, &runs);
+        self.openings(&self.spill_levels(blocked, true, &runs))
+    }
+
+    /// The openings that waste comes out of when it rises to these levels, lowest first.
+    fn openings(&self, levels: &[Option<f64>]) -> Vec<(Node, f64)> {
         let mut openings: Vec<(Node, f64)> = numbered(&self.nodes)
             .filter_map(|(node, place)| {
                 let rim = place.rim_m?;
@@ -145,22 +149,26 @@ impl Drain {
 
     /// The cleanout whose cap relieves most of the suspected blockages, and the share it relieves.
     ///
-    /// It must lie above the blockage with no flap between, and its cap lower than every opening
-    /// that waste would come out of. Ties: outdoors, then the lower cap, then the smaller number.
+    /// It must lie above the blockage with no flap between, its cap lower than every opening that
+    /// waste would come out of, and not indoors: there sewage is no relief. Ties: known to be
+    /// outdoors, then the lower cap, then the smaller number.
+    ///
+    /// The house's own water is taken as stopped, so that what lies behind a flap stays dry, unless
+    /// one of `rising`, where waste was seen, lies there.
     #[must_use]
-    pub fn relief(
-        &self,
-        suspected: &[Suspected],
-        runs: impl Fn(Node) -> bool,
-    ) -> Option<(Node, f64)> {
+    pub fn relief(&self, suspected: &[Suspected], rising: &[Node]) -> Option<(Node, f64)> {
         let mut share = vec![0.0; self.nodes.len()];
         for suspect in suspected {
-            let lowest = self.emerges(suspect.piece, &runs).first().map(|&(_, level)| level);
+            let mut levels = self.spill_levels(suspect.piece, false, &|_| true);
+            if rising.iter().any(|&node| levels[node as usize].is_none()) {
+                levels = self.spill_levels(suspect.piece, true, &|_| true);
+            }
+            let lowest = self.openings(&levels).first().map(|&(_, level)| level);
             let Some(lowest) = lowest else { continue };
-            let levels = self.spill_levels(suspect.piece, false, &runs);
             for (node, place) in numbered(&self.nodes) {
+                let cap = place.cap.filter(|cap| cap.outdoors != Some(false));
                 if let (Some(height), Some(level)) =
-                    (place.cap.and_then(|cap| cap.height_m), levels[node as usize])
+                    (cap.and_then(|cap| cap.height_m), levels[node as usize])
                     && height.max(level) < lowest
                 {
                     share[node as usize] += suspect.share;
@@ -170,7 +178,7 @@ impl Drain {
         let cap = |node: Node| self.nodes[node as usize].cap;
         let better = |a: &Node, b: &Node| -> Ordering {
             let of = |node: Node| share[node as usize];
-            let indoors = |node: Node| !cap(node).is_some_and(|c| c.outdoors);
+            let indoors = |node: Node| cap(node).and_then(|c| c.outdoors) != Some(true);
             let height = |node: Node| cap(node).and_then(|c| c.height_m).unwrap_or(f64::MAX);
             // Shares are sums of rounded numbers: what differs by less than this is equal.
             let by_share = if (of(*a) - of(*b)).abs() < 1e-9 {
@@ -421,13 +429,13 @@ mod tests {
         for (name, rim) in [("floor", 0.0), ("kitchen", 0.9), ("bath", 3.4)] {
             d.nodes[node(&n, name) as usize].rim_m = Some(rim);
         }
-        for (name, height, outdoors) in [("co-kitchen", 0.5, false), ("co-out", -0.2, true)] {
+        for (name, height, outdoors) in [("co-kitchen", 0.5, Some(false)), ("co-out", -0.2, Some(true))] {
             d.nodes[node(&n, name) as usize].cap = Some(Cap { height_m: Some(height), outdoors });
         }
         let found = d.suspected(&[node(&n, "kitchen"), node(&n, "floor")], &[], &[]);
         let to_street = found.iter().find(|s| d.pieces[s.piece].to == node(&n, "street")).unwrap();
         assert_eq!(d.emerges(to_street.piece, |_| true)[0].0, node(&n, "floor"));
-        assert_eq!(d.relief(&found, |_| true).unwrap().0, node(&n, "co-out"));
+        assert_eq!(d.relief(&found, &[]).unwrap().0, node(&n, "co-out"));
         // Both lie above the last piece, and co-out lies nearer; the kitchen's reaches all of them.
         assert_eq!(d.rodding(&[*to_street], 30.0).unwrap().from, node(&n, "co-out"));
         assert_eq!(d.rodding(&found, 30.0).unwrap().from, node(&n, "co-kitchen"));
@@ -438,14 +446,17 @@ mod tests {
         let (mut d, n) = drain("shower>a>co-low>street");
         d.nodes[node(&n, "shower") as usize].rim_m = Some(0.1);
         d.nodes[node(&n, "co-low") as usize].cap =
-            Some(Cap { height_m: Some(-1.0), outdoors: true });
+            Some(Cap { height_m: Some(-1.0), outdoors: None });
         let above = [Suspected { piece: 1, share: 1.0 }];
-        assert_eq!(d.relief(&above, |_| true), None, "it lies below the blockage");
+        assert_eq!(d.relief(&above, &[]), None, "it lies below the blockage");
         let below = [Suspected { piece: 2, share: 1.0 }];
-        assert!(d.relief(&below, |_| true).is_some());
+        assert!(d.relief(&below, &[]).is_some());
         d.nodes[node(&n, "co-low") as usize].cap =
-            Some(Cap { height_m: Some(0.3), outdoors: true });
-        assert_eq!(d.relief(&below, |_| true), None, "its cap is higher than the shower");
+            Some(Cap { height_m: Some(0.3), outdoors: Some(true) });
+        assert_eq!(d.relief(&below, &[]), None, "its cap is higher than the shower");
+        d.nodes[node(&n, "co-low") as usize].cap =
+            Some(Cap { height_m: Some(-1.0), outdoors: Some(false) });
+        assert_eq!(d.relief(&below, &[]), None, "sewage indoors is no relief");
     }
 
     /// Row 16 of the design's table of traps.
@@ -465,7 +476,7 @@ mod tests {
     #[test]
     fn a_cable_is_not_steered_up_past_a_junction() {
         let (mut d, n) = drain("shower>a>b sink>b>co>street");
-        d.nodes[node(&n, "co") as usize].cap = Some(Cap { height_m: None, outdoors: true });
+        d.nodes[node(&n, "co") as usize].cap = Some(Cap { height_m: None, outdoors: None });
         let piece = |from: &str| d.pieces.iter().position(|p| p.from == node(&n, from)).unwrap();
         let at = |piece| [Suspected { piece, share: 1.0 }];
         assert!(d.rodding(&at(piece("b")), 30.0).unwrap().against_flow);

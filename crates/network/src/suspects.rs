@@ -53,15 +53,16 @@ pub struct Diagnoses {
 const SCALE: f64 = 1000.0;
 
 impl Faults {
-    /// Hangs a load on each of `loads`. Time: arcs.
+    /// Hangs a load on each of `loads`. Nothing comes through what is `shut` on an ordinary day, such
+    /// as an interlocked generator's breaker. Time: arcs.
     #[must_use]
-    pub fn of(network: &Network, loads: &[Node]) -> Self {
+    pub fn of(network: &Network, loads: &[Node], shut: impl Fn(Node) -> bool) -> Self {
         let plain = network.nodes();
         let mut builder = Builder::with_capacity(plain + loads.len());
         for _ in 0..plain {
             builder.device();
         }
-        for &(a, b) in network.arc_list() {
+        for &(a, b) in network.arc_list().iter().filter(|&&(a, _)| !shut(a)) {
             builder.one_way(a, b);
         }
         // A source can fail too (an outage): what it gives comes from behind it.
@@ -273,7 +274,7 @@ mod tests {
         }
         b.one_way(nodes[1], nodes[2]);
         b.one_way(nodes[0], nodes[3]);
-        Faults::of(&b.build(), &[3, 4])
+        Faults::of(&b.build(), &[3, 4], |_| false)
     }
 
     /// Row 18 of the design's table of traps: a live outlet with two feeds clears neither.
@@ -300,7 +301,7 @@ mod tests {
         let u = b.source();
         let breaker = b.node();
         b.one_way(u, breaker);
-        let faults = Faults::of(&b.build(), &[breaker]);
+        let faults = Faults::of(&b.build(), &[breaker], |_| false);
         let seen = Observed { dead: vec![breaker], live: vec![breaker] };
         let found = faults.diagnoses(&Same(3.0), &seen, 5);
         assert_eq!(found.disbelieved, [breaker]);
