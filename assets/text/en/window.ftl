@@ -4,6 +4,7 @@ window-title = Quarterturn: what to do when the house goes wrong
 
 ## Bar
 window-people-in-danger = People in danger: { $phone }
+window-settings = Settings…
 window-open-other = Another home…
 window-text-smaller = A−
 window-text-smaller-label = Smaller text

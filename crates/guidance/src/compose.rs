@@ -9,8 +9,8 @@ use std::collections::BTreeSet;
 use quarterturn_home::{Kind, Net, OperableBy, Role};
 
 use crate::catalogue::fill;
-use crate::context::{Context, is_electrical};
 use crate::contacts::contact_for;
+use crate::context::{Context, is_electrical};
 use crate::draft::{Draft, DraftCall, DraftStep};
 use crate::{Act, Answer, Call, Step, Trouble};
 
@@ -55,7 +55,9 @@ fn rule_2_leave_first(ctx: &Context<'_>, draft: &mut Draft) {
     if !ctx.question.trouble.is_leave_first() {
         return;
     }
-    draft.steps.retain(|s| matches!(s.step.act, Act::Leave | Act::Call | Act::Advice) && s.place.is_none());
+    draft.steps.retain(|s| {
+        matches!(s.step.act, Act::Leave | Act::Call | Act::Advice) && s.place.is_none()
+    });
     let rank = |s: &DraftStep| match s.step.act {
         Act::Leave => 0,
         Act::Call => 1,
@@ -101,10 +103,8 @@ fn rule_3_nobody_into_live_water(ctx: &Context<'_>, draft: &mut Draft) {
 fn rule_4_the_utility_works_its_own(ctx: &Context<'_>, draft: &mut Draft) {
     let mut calls: Vec<DraftCall> = Vec::new();
     for drafted in &mut draft.steps {
-        let works = matches!(
-            drafted.step.act,
-            Act::Close | Act::SwitchOff | Act::Reset | Act::OpenCap
-        );
+        let works =
+            matches!(drafted.step.act, Act::Close | Act::SwitchOff | Act::Reset | Act::OpenCap);
         let Some(place) = drafted.place.filter(|_| works) else { continue };
         let (id, role) = match ctx.home.components[place].operable_by {
             OperableBy::Anyone => continue,
@@ -114,12 +114,12 @@ fn rule_4_the_utility_works_its_own(ctx: &Context<'_>, draft: &mut Draft) {
         let device = ctx.name(place);
         let contact = contact_for(ctx.home, role);
         let name = contact.map_or_else(|| ctx.role_name(role), |c| c.name.clone());
-        let phone = contact.and_then(|c| c.phone.clone()).unwrap_or_else(|| ctx.catalogue.text("no-phone"));
+        let phone =
+            contact.and_then(|c| c.phone.clone()).unwrap_or_else(|| ctx.catalogue.text("no-phone"));
         drafted.step = Step {
-            text: ctx.catalogue.fill(
-                id,
-                &[fill("device", &device), fill("name", &name), fill("phone", &phone)],
-            ),
+            text: ctx
+                .catalogue
+                .fill(id, &[fill("device", &device), fill("name", &name), fill("phone", &phone)]),
             component: Some(ctx.home.components[place].id.clone()),
             seconds: None,
             prove: None,
@@ -136,9 +136,7 @@ fn rule_4_the_utility_works_its_own(ctx: &Context<'_>, draft: &mut Draft) {
 /// A fire-sprinkler control valve is never shut to save water; what cuts sprinklers says so first.
 fn rule_5_sprinklers_stay_on(ctx: &Context<'_>, draft: &mut Draft) {
     let control = |place: usize| ctx.sprinkler_control[place];
-    draft.steps.retain(|s| {
-        s.step.act != Act::Close || !s.place.is_some_and(control)
-    });
+    draft.steps.retain(|s| s.step.act != Act::Close || !s.place.is_some_and(control));
     draft.ways.retain(|way| !way.devices.iter().any(|&place| control(place)));
     if draft.ways.iter().any(|way| way.cuts_sprinklers(ctx)) {
         let cutting = draft.ways.iter().filter(|way| way.cuts_sprinklers(ctx));
@@ -283,7 +281,8 @@ fn rule_13_numbers_at_the_end(ctx: &Context<'_>, draft: &mut Draft) -> Vec<Call>
         // A trade that the home does not know is still worth saying; its number is not invented.
         calls.push(ctx.call(contact, drafted.role, drafted.why));
     }
-    for role in [Role::WaterUtility, Role::SewerUtility, Role::ElectricityUtility, Role::GasUtility] {
+    for role in [Role::WaterUtility, Role::SewerUtility, Role::ElectricityUtility, Role::GasUtility]
+    {
         let Some(contact) = contact_for(ctx.home, role) else { continue };
         if !calls.iter().any(|call| call.contact.as_deref() == Some(contact.id.as_str())) {
             calls.push(ctx.call(Some(contact), role, "why-utility"));

@@ -7,7 +7,7 @@ use quarterturn_estimate::{device, leak};
 use quarterturn_home::{
     Closes, Component, DeviceState, Handle, Home, Kind, Medium, Net, OperableBy,
 };
-use quarterturn_network::{HomeNet, Impact, Node, Places, sprinkler_controls};
+use quarterturn_network::{Arriving, HomeNet, Impact, Node, Places, sprinkler_controls};
 
 use crate::catalogue::{Catalogue, fill};
 use crate::route::Point;
@@ -20,6 +20,10 @@ pub(crate) struct Context<'a> {
     pub(crate) catalogue: &'a Catalogue,
     pub(crate) places: Places<'a>,
     pub(crate) impact: Impact,
+    /// What arrives where before anything more is shut.
+    pub(crate) arriving: Arriving,
+    /// Devices that are shut already and hold, by place.
+    shut: Vec<bool>,
     /// Devices that control fire sprinklers and nothing else, by place.
     pub(crate) sprinkler_control: Vec<bool>,
     /// Devices that the question calls failed, by place.
@@ -46,11 +50,15 @@ impl<'a> Context<'a> {
             catalogue,
             places,
             impact,
+            arriving: Arriving::default(),
+            shut: Vec::new(),
             sprinkler_control,
             failed,
             wet: BTreeSet::new(),
             start: Point::default(),
         };
+        this.shut = (0..home.components.len()).map(|place| this.stands_shut(place)).collect();
+        this.arriving = this.impact.arriving(|place| this.shut[place]);
         this.wet = this.wet_spaces();
         this.start = this.start_point();
         this
@@ -114,8 +122,14 @@ impl<'a> Context<'a> {
 
     /// True if a device is shut already and holds: seen so, or normally so.
     pub(crate) fn is_shut(&self, place: usize) -> bool {
+        self.shut[place]
+    }
+
+    fn stands_shut(&self, place: usize) -> bool {
         let component = &self.home.components[place];
-        if self.failed[place] || component.state() == DeviceState::LeaksBy {
+        let shuts = [Net::Water, Net::Power, Net::Gas].iter().any(|&n| component.kind.isolates(n))
+            || matches!(component.kind, Kind::Switch | Kind::Gfci);
+        if !shuts || self.failed[place] || component.state() == DeviceState::LeaksBy {
             return false;
         }
         match self.seen(&component.id) {
@@ -221,10 +235,7 @@ impl<'a> Context<'a> {
         self.question.seen.iter().any(|(id, seen)| {
             *seen == Seen::Wet
                 && (id == space
-                    || self
-                        .places
-                        .of(id)
-                        .is_some_and(|place| self.space_of(place) == Some(space)))
+                    || self.places.of(id).is_some_and(|place| self.space_of(place) == Some(space)))
         })
     }
 

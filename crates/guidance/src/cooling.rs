@@ -167,9 +167,8 @@ fn below(ctx: &Context<'_>, place: usize) -> String {
     for space in ctx.home.spaces.iter().filter(|s| !s.outdoors) {
         let level = space.level.as_deref().and_then(|id| ctx.home.level(id));
         let lower = matches!((here, level), (Some(h), Some(l)) if l.elevation_m < h);
-        let under = point.is_none_or(|(x, y, _)| {
-            space.outline.is_empty() || contains(&space.outline, x, y)
-        });
+        let under = point
+            .is_none_or(|(x, y, _)| space.outline.is_empty() || contains(&space.outline, x, y));
         if lower && under {
             names.push(space.name.clone());
         }

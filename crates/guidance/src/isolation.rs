@@ -4,7 +4,7 @@ use quarterturn_estimate::si::time::second;
 use quarterturn_estimate::si::volume::liter;
 use quarterturn_estimate::{Range, Time, floor, leak};
 use quarterturn_home::{Kind, Net};
-use quarterturn_network::{HomeNet, Isolator, Lost, Node, Terms};
+use quarterturn_network::{HomeNet, Isolator, Lost, Node, Terms, as_node};
 
 use crate::context::Context;
 use crate::{By, ClosingSet};
@@ -44,9 +44,12 @@ const LOSS_SECONDS: f64 = 4.0;
 const FINDING_SECONDS: f64 = 15.0;
 /// What something critical weighs.
 const CRITICAL_SECONDS: f64 = 600.0;
-/// Waiting for a licensed person, and for the utility. Only their order matters.
-const LICENSED_SECONDS: f64 = 20_000.0;
-const UTILITY_SECONDS: f64 = 200_000.0;
+/// What it weighs that a licensed person or the utility must come: more than anything in a house.
+const LICENSED_WEIGHT: f64 = 20_000.0;
+const UTILITY_WEIGHT: f64 = 200_000.0;
+/// How long they may take to come. Common practice, no source: an hour or two, at night as well.
+const LICENSED_WAIT: f64 = 7_200.0;
+const UTILITY_WAIT: f64 = 3_600.0;
 /// What a failed try costs, against the chance that it fails.
 const FAILURE_SECONDS: f64 = 60.0;
 
@@ -85,18 +88,19 @@ fn by(ctx: &Context<'_>, devices: &[usize]) -> By {
 
 fn way(ctx: &Context<'_>, net: &HomeNet, devices: &[usize]) -> Way {
     let (devices, seconds) = round(ctx, devices);
-    let shut = |place: usize| ctx.is_shut(place);
-    let mut lost = ctx.impact.lost(shut, |place| shut(place) || devices.contains(&place));
+    let shut = |place: usize| ctx.is_shut(place) || devices.contains(&place);
+    let mut lost = ctx.impact.lost(&ctx.arriving, shut);
     // Rule 11: what must be named first stands first, else the order of the home file.
     lost.off.sort_by_key(|&place| (!ctx.home.components[place].is_critical(), place));
-    let total: f64 = seconds.iter().sum();
+    let by = by(ctx, &devices);
+    let total = seconds.iter().sum::<f64>() + wait_seconds(by);
     let litres = (net.net == Net::Water).then(|| {
         let flow = leak::typical(ctx.leak_source());
         let time = Range::exactly(Time::new::<second>(total));
         floor::litres(flow, time).likely.get::<liter>()
     });
     Way {
-        by: by(ctx, &devices),
+        by,
         confidence: devices.iter().map(|&place| ctx.confidence(place)).product(),
         lost,
         litres,
@@ -133,7 +137,7 @@ pub(crate) fn is_shut(ctx: &Context<'_>, net: &HomeNet, node: Node) -> bool {
 
 impl Way {
     pub(crate) fn total_seconds(&self) -> f64 {
-        self.seconds.iter().sum()
+        self.seconds.iter().sum::<f64>() + wait_seconds(self.by)
     }
 
     pub(crate) fn to_set(&self, ctx: &Context<'_>) -> ClosingSet {
@@ -162,6 +166,15 @@ impl Way {
     }
 }
 
+/// How long one waits for those who must do it.
+fn wait_seconds(by: By) -> f64 {
+    match by {
+        By::Anyone => 0.0,
+        By::Licensed => LICENSED_WAIT,
+        By::Utility => UTILITY_WAIT,
+    }
+}
+
 /// A figure with no more digits than it deserves.
 pub(crate) fn rounded(value: f64, step: f64) -> f64 {
     let digits = (1.0 / step).round();
@@ -178,7 +191,7 @@ struct Costs {
 impl Costs {
     fn new(ctx: &Context<'_>, net: &HomeNet, may: impl Fn(usize) -> bool) -> Self {
         let count = ctx.home.components.len();
-        let device = |place: usize| net.member[place] && net.network.is_device(place as Node);
+        let device = |place: usize| net.member[place] && net.network.is_device(as_node(place));
         let effort = (0..count)
             .map(|place| {
                 let usable = device(place) && ctx.is_usable(place) && may(place);
@@ -204,11 +217,14 @@ impl Costs {
 fn effort_seconds(ctx: &Context<'_>, place: usize) -> f64 {
     let wait = match ctx.by(place) {
         By::Anyone => 0.0,
-        By::Licensed => LICENSED_SECONDS,
-        By::Utility => UTILITY_SECONDS,
+        By::Licensed => LICENSED_WEIGHT,
+        By::Utility => UTILITY_WEIGHT,
     };
     let walk = ctx.start().seconds_to(ctx.point(place));
-    walk + FINDING_SECONDS + ctx.work_seconds(place) + (1.0 - ctx.confidence(place)) * FAILURE_SECONDS + wait
+    walk + FINDING_SECONDS
+        + ctx.work_seconds(place)
+        + (1.0 - ctx.confidence(place)) * FAILURE_SECONDS
+        + wait
 }
 
 #[expect(

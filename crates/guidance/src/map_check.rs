@@ -90,7 +90,9 @@ fn unused(home: &Home, catalogue: &Catalogue, list: &mut Vec<MapFinding>) {
     }
     for space in &home.spaces {
         let used = home.components.iter().any(|c| c.space.as_deref() == Some(space.id.as_str()))
-            || home.usual_space.as_deref() == Some(space.id.as_str());
+            || home.usual_space.as_deref() == Some(space.id.as_str())
+            // An empty room is still drawn on the plan.
+            || !space.outline.is_empty();
         if !used {
             add("space-unused", &space.id, &space.name);
         }

@@ -2,7 +2,7 @@
 
 use quarterturn_home::{Kind, Medium, Net, Role};
 use quarterturn_network::{
-    Check, Diagnosis, Faults, HomeNet, Node, Observed, Priors, blame, next_check,
+    Check, Diagnosis, Faults, HomeNet, Node, Observed, Priors, as_node, blame, next_check,
 };
 
 use crate::catalogue::{count, fill};
@@ -61,7 +61,9 @@ pub(crate) fn tell(ctx: &Context<'_>, draft: &mut Draft, found: &Blame, prove: &
                 ("step-suspect-disconnect", Act::Look)
             }
             Kind::ElectricityService | Kind::ElectricityMeter => ("step-suspect-outage", Act::Look),
-            Kind::Generator | Kind::Inverter | Kind::Battery => ("step-suspect-own-source", Act::Look),
+            Kind::Generator | Kind::Inverter | Kind::Battery => {
+                ("step-suspect-own-source", Act::Look)
+            }
             Kind::Panel | Kind::JunctionBox => ("step-suspect-wiring", Act::Advice),
             _ => ("step-suspect-itself", Act::Advice),
         };
@@ -314,9 +316,8 @@ impl Blame {
     /// The diagnoses of the spot and of what was seen, with `also_dead` dead as well.
     pub(crate) fn of(ctx: &Context<'_>, net: &HomeNet, also_dead: &[usize]) -> Self {
         let none = Self { diagnoses: Vec::new(), next: None, disbelieved: 0 };
-        let known = |place: usize| {
-            net.member[place] && net.network.is_fed(&[as_node(place)], |_| false)
-        };
+        let known =
+            |place: usize| net.member[place] && net.network.is_fed(&[as_node(place)], |_| false);
         let loads: Vec<Node> = (0..ctx.home.components.len())
             .filter(|&p| net.member[p] && ctx.home.components[p].kind.is_served())
             .map(as_node)
@@ -370,8 +371,7 @@ fn next_look(
     seen: &Observed,
     loads: &[Node],
 ) -> Option<NextCheck> {
-    let seconds =
-        |place: usize| ctx.start().seconds_to(ctx.point(place)) + LOOK_SECONDS;
+    let seconds = |place: usize| ctx.start().seconds_to(ctx.point(place)) + LOOK_SECONDS;
     let mut checks: Vec<Check> = Vec::new();
     // A device whose state can be seen tells whether it is the fault.
     for place in 0..ctx.home.components.len() {
@@ -393,6 +393,7 @@ fn next_look(
             let place = node as usize;
             let kind = ctx.home.components[place].kind;
             matches!(kind, Kind::Receptacle | Kind::Light | Kind::Lampholder | Kind::Gfci)
+                && ctx.seen(&ctx.home.components[place].id).is_none()
                 && !ctx.is_forbidden(place)
         })
         .collect();
@@ -430,7 +431,8 @@ struct Usual<'a, 'c> {
 
 impl Usual<'_, '_> {
     fn feeds_a_panel(&self, id: &str) -> bool {
-        let is_panel = |id: &str| self.ctx.home.component(id).is_some_and(|c| c.kind == Kind::Panel);
+        let is_panel =
+            |id: &str| self.ctx.home.component(id).is_some_and(|c| c.kind == Kind::Panel);
         let links = &self.ctx.home.connections;
         links.iter().any(|l| l.carries == Medium::Power && l.from == id && is_panel(&l.to))
     }
@@ -461,9 +463,4 @@ impl Priors for Usual<'_, '_> {
         };
         Some(of(p))
     }
-}
-
-#[expect(clippy::cast_possible_truncation, reason = "a home has fewer than 2³² components")]
-fn as_node(index: usize) -> Node {
-    index as Node
 }

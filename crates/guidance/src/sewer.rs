@@ -2,14 +2,14 @@
 
 use std::collections::BTreeMap;
 
-use quarterturn_home::{Kind, Net, Role};
-use quarterturn_network::{Check, Diagnosis, Drain, Node, Suspected, drain, next_check};
+use quarterturn_home::{DeviceState, Kind, Net, Role};
+use quarterturn_network::{Check, Diagnosis, Drain, Node, Suspected, as_node, drain, next_check};
 
 use crate::catalogue::fill;
 use crate::context::Context;
 use crate::draft::Draft;
 use crate::isolation::rounded;
-use crate::{Act, NextCheck, Relief, Seen, Spot, Trouble};
+use crate::{Act, By, NextCheck, Relief, Seen, Spot, Trouble};
 
 /// Metres of cable that a drain is rodded with. Common practice, no source.
 const CABLE_M: f64 = 30.0;
@@ -28,7 +28,7 @@ pub(crate) fn backs_up(ctx: &Context<'_>) -> Draft {
         return draft;
     }
     draft.mapped = true;
-    let drain = doubt_dry_pieces(ctx, drain);
+    let drain = only_caps(drain, |place| opens(ctx, place));
     let mut suspected = drain.suspected(&seen.all_of, &seen.any_of, &seen.clear);
     if suspected.is_empty() {
         // No one blockage explains it all: what backs up is believed, what drains is doubted.
@@ -39,9 +39,10 @@ pub(crate) fn backs_up(ctx: &Context<'_>) -> Draft {
             suspected = drain.suspected(first.as_slice(), &[], &[]);
         }
     }
-    let runs = |node: Node| {
-        ctx.seen(&ctx.home.components[node as usize].id) != Some(Seen::Off)
-    };
+    if ctx.question.trouble == Trouble::SewageRising {
+        doubt_dry_pieces(ctx, &drain, &mut suspected);
+    }
+    let runs = |node: Node| ctx.seen(&ctx.home.components[node as usize].id) != Some(Seen::Off);
     let mut emerges: BTreeMap<Node, (f64, f64)> = BTreeMap::new();
     for suspect in &suspected {
         let openings = drain.emerges(suspect.piece, runs);
@@ -52,10 +53,11 @@ pub(crate) fn backs_up(ctx: &Context<'_>) -> Draft {
         }
     }
     let mut order: Vec<(Node, (f64, f64))> = emerges.into_iter().collect();
-    order.sort_by(|a, b| {
-        b.1.0.total_cmp(&a.1.0).then(a.1.1.total_cmp(&b.1.1)).then(a.0.cmp(&b.0))
-    });
-    let open = drain.relief(&suspected, &seen.all_of);
+    order.sort_by(|a, b| b.1.0.total_cmp(&a.1.0).then(a.1.1.total_cmp(&b.1.1)).then(a.0.cmp(&b.0)));
+    // What the owner may open comes before what only others may.
+    let ours = only_caps(drain.clone(), |place| ctx.by(place) == By::Anyone);
+    let open =
+        ours.relief(&suspected, &seen.all_of).or_else(|| drain.relief(&suspected, &seen.all_of));
     let rod = drain.rodding(&suspected, CABLE_M);
     let id = |node: Node| ctx.home.components[node as usize].id.clone();
     draft.relief = Some(Relief {
@@ -89,17 +91,36 @@ pub(crate) fn backs_up(ctx: &Context<'_>) -> Draft {
 
 /// Sewage that rises comes from somewhere: a piece with nothing above it that runs water is hardly
 /// the one, though it stays possible (ground water, a street that floods).
-fn doubt_dry_pieces(ctx: &Context<'_>, mut drain: Drain) -> Drain {
-    /// Share of its weight that such a piece keeps. Common practice, no source.
+fn doubt_dry_pieces(ctx: &Context<'_>, drain: &Drain, suspected: &mut [Suspected]) {
+    /// Share of its blame that such a piece keeps. Common practice, no source.
     const DOUBT: f64 = 0.02;
-    if ctx.question.trouble == Trouble::SewageRising {
-        for piece in &mut drain.pieces {
-            if users_above(ctx, &[piece.from as usize]).is_empty() {
-                piece.weight *= DOUBT;
-            }
+    for suspect in suspected.iter_mut() {
+        let place = drain.pieces[suspect.piece].from as usize;
+        if users_above(ctx, drain, &[place]).is_empty() {
+            suspect.share *= DOUBT;
+        }
+    }
+    let total: f64 = suspected.iter().map(|suspect| suspect.share).sum();
+    for suspect in suspected.iter_mut() {
+        suspect.share /= total;
+    }
+    suspected.sort_by(|a, b| b.share.total_cmp(&a.share).then(a.piece.cmp(&b.piece)));
+}
+
+/// The drain with the caps that `keep` holds; the others are taken as walled up.
+fn only_caps(mut drain: Drain, keep: impl Fn(usize) -> bool) -> Drain {
+    for (place, node) in drain.nodes.iter_mut().enumerate() {
+        if !keep(place) {
+            node.cap = None;
         }
     }
     drain
+}
+
+/// True if a cap is not known to be stuck.
+fn opens(ctx: &Context<'_>, place: usize) -> bool {
+    let component = &ctx.home.components[place];
+    component.state() != DeviceState::Seized && !ctx.question.failed.contains(&component.id)
 }
 
 /// What was seen of the drains.
@@ -173,10 +194,7 @@ fn condensate_to_sewer(ctx: &Context<'_>) -> bool {
             .iter()
             .any(|l| l.carries.net() == Net::Waste && (l.from == id || l.to == id))
     };
-    ctx.home
-        .connections
-        .iter()
-        .any(|l| l.carries.net() == Net::Condensate && in_waste(&l.to))
+    ctx.home.connections.iter().any(|l| l.carries.net() == Net::Condensate && in_waste(&l.to))
 }
 
 fn keep_clear(ctx: &Context<'_>, draft: &mut Draft, emerges: &[(Node, (f64, f64))]) {
@@ -274,24 +292,8 @@ fn next_look(
 }
 
 /// What runs water into the drains at `places`, by place.
-pub(crate) fn users_above(ctx: &Context<'_>, places: &[usize]) -> Vec<usize> {
-    let drain = drain(ctx.home, &ctx.places);
-    let mut seen = vec![false; drain.nodes.len()];
-    let mut stack: Vec<Node> = places.iter().map(|&place| as_node(place)).collect();
-    for &node in &stack {
-        seen[node as usize] = true;
-    }
-    while let Some(node) = stack.pop() {
-        for up in drain.pieces.iter().filter(|piece| piece.to == node) {
-            if !std::mem::replace(&mut seen[up.from as usize], true) {
-                stack.push(up.from);
-            }
-        }
-    }
-    (0..seen.len()).filter(|&p| seen[p] && ctx.home.components[p].kind.runs_water()).collect()
-}
-
-#[expect(clippy::cast_possible_truncation, reason = "a home has fewer than 2³² components")]
-fn as_node(index: usize) -> Node {
-    index as Node
+pub(crate) fn users_above(ctx: &Context<'_>, drain: &Drain, places: &[usize]) -> Vec<usize> {
+    let nodes: Vec<Node> = places.iter().map(|&place| as_node(place)).collect();
+    let above = drain.above(&nodes);
+    (0..above.len()).filter(|&p| above[p] && ctx.home.components[p].kind.runs_water()).collect()
 }

@@ -72,7 +72,12 @@ mod tests {
             for entry in read(text).unwrap() {
                 assert!(catalogue.has(&entry.id), "{} has no words", entry.id);
                 assert!(entry.source.len() > 5, "{} has no source", entry.id);
-                assert_eq!(entry.id.starts_with("caution-"), entry.signal.is_some(), "{}", entry.id);
+                assert_eq!(
+                    entry.id.starts_with("caution-"),
+                    entry.signal.is_some(),
+                    "{}",
+                    entry.id
+                );
                 count += 1;
             }
         }

@@ -13,9 +13,9 @@ pub fn spots(home: &Home, trouble: Trouble) -> Vec<Spot> {
         return vec![Spot::Home];
     }
     let member = |component: &Component, net: Net| {
-        home.connections.iter().any(|l| {
-            l.carries.net() == net && (l.from == component.id || l.to == component.id)
-        })
+        home.connections
+            .iter()
+            .any(|l| l.carries.net() == net && (l.from == component.id || l.to == component.id))
     };
     let fits = |component: &Component| match trouble {
         Trouble::Leak => {
@@ -54,9 +54,10 @@ pub fn spots(home: &Home, trouble: Trouble) -> Vec<Spot> {
         }
         list.extend(here.into_iter().map(|c| Spot::Component(c.id.clone())));
     }
-    let nowhere = home.components.iter().filter(|c| {
-        c.space.as_deref().and_then(|id| home.space(id)).is_none() && fits(c)
-    });
+    let nowhere = home
+        .components
+        .iter()
+        .filter(|c| c.space.as_deref().and_then(|id| home.space(id)).is_none() && fits(c));
     list.extend(nowhere.map(|c| Spot::Component(c.id.clone())));
     list
 }

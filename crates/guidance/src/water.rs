@@ -1,7 +1,7 @@
 //! Leaks, and water from above.
 
 use quarterturn_home::{Kind, Medium, Net, Role};
-use quarterturn_network::{HomeNet, Node};
+use quarterturn_network::{HomeNet, Node, drain};
 
 use crate::catalogue::{count, fill};
 use crate::context::{Context, is_electrical};
@@ -110,7 +110,8 @@ fn cut_off(ctx: &Context<'_>, draft: &mut Draft, net: &HomeNet, targets: &[Node]
     let theirs = draft.ways.iter().find(|way| way.by == By::Utility).cloned();
     match theirs {
         Some(way) => {
-            let key = if draft.steps.is_empty() { "step-only-utility" } else { "step-last-utility" };
+            let key =
+                if draft.steps.is_empty() { "step-only-utility" } else { "step-last-utility" };
             let list = names(ctx, &way.devices);
             draft.advice(ctx, key, Act::Call, &[fill("devices", &list)]);
             draft.call(Role::WaterUtility, "why-water-utility-close");
@@ -152,7 +153,8 @@ fn close_all(ctx: &Context<'_>, draft: &mut Draft, way: &Way, key: &str) {
 pub(crate) fn close(ctx: &Context<'_>, draft: &mut Draft, key: &str, place: usize, seconds: f64) {
     let component = &ctx.home.components[place];
     let tool = component.operates.as_ref().and_then(|o| o.tool.clone());
-    let tool = tool.map_or_else(String::new, |tool| ctx.catalogue.fill("with-tool", &[fill("tool", &tool)]));
+    let tool = tool
+        .map_or_else(String::new, |tool| ctx.catalogue.fill("with-tool", &[fill("tool", &tool)]));
     draft.at(
         ctx,
         key,
@@ -184,9 +186,8 @@ fn proof_tap(ctx: &Context<'_>, way: &Way) -> Option<usize> {
             )
         })
         .min_by(|&a, &b| {
-            let height = |place: usize| {
-                ctx.home.height_m(&ctx.home.components[place]).unwrap_or(f64::MAX)
-            };
+            let height =
+                |place: usize| ctx.home.height_m(&ctx.home.components[place]).unwrap_or(f64::MAX);
             height(a).total_cmp(&height(b)).then(a.cmp(&b))
         })
 }
@@ -209,7 +210,10 @@ fn heater_off(ctx: &Context<'_>, draft: &mut Draft, way: &Way) {
         }
         let id = &ctx.home.components[place].id;
         let carries = |medium: Medium| {
-            ctx.home.connections.iter().any(|l| l.carries == medium && (&l.to == id || &l.from == id))
+            ctx.home
+                .connections
+                .iter()
+                .any(|l| l.carries == medium && (&l.to == id || &l.from == id))
         };
         let heater = ctx.name(place);
         if carries(Medium::Gas) {
@@ -217,7 +221,9 @@ fn heater_off(ctx: &Context<'_>, draft: &mut Draft, way: &Way) {
         } else if carries(Medium::Power) {
             let power = ctx.net(Net::Power);
             let best = ways(ctx, &power, &[power.body[place]]);
-            let Some(best) = best.list.into_iter().find(|way| way.by == By::Anyone) else { continue };
+            let Some(best) = best.list.into_iter().find(|way| way.by == By::Anyone) else {
+                continue;
+            };
             for (&breaker, &seconds) in best.devices.iter().zip(&best.seconds) {
                 draft.at(
                     ctx,
@@ -251,7 +257,7 @@ fn leak_without_feed(ctx: &Context<'_>, draft: &mut Draft, net: &HomeNet) {
                 .any(|l| l.carries.net() == Net::Waste && (&l.from == id || &l.to == id))
         })
         .collect();
-    let users = crate::sewer::users_above(ctx, &waste);
+    let users = crate::sewer::users_above(ctx, &drain(ctx.home, &ctx.places), &waste);
     if !users.is_empty() && !matches!(ctx.question.at, Spot::Space(_)) {
         draft.mapped = true;
         draft.net = None;

@@ -2,7 +2,7 @@
 
 use quarterturn_home::{DeviceState, Home, Kind, Net, OperableBy};
 
-use crate::{HomeNet, NO_FEED, Network, Node, Places, drain, lines_of_defence};
+use crate::{HomeNet, NO_FEED, Network, Node, Places, as_node, drain, lines_of_defence};
 
 /// Something that the map lacks or gets wrong. Components are given by place in the home.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -83,7 +83,12 @@ fn check_supply(home: &Home, net: &HomeNet, findings: &mut Vec<Finding>) {
                 component.kind,
                 Kind::Receptacle | Kind::Gfci | Kind::Light | Kind::Lampholder | Kind::Appliance
             );
-        if has_load && !passes_breaker(home, network, as_node(place)) {
+        // A residual-current device that stands before the breakers has none before it.
+        let before_breakers = component.kind == Kind::Gfci
+            && network.out(as_node(place)).iter().any(|&next| {
+                home.components.get(next as usize).is_some_and(|c| c.kind == Kind::Breaker)
+            });
+        if has_load && !before_breakers && !passes_breaker(home, network, as_node(place)) {
             findings.push(Finding::NoBreaker(place));
         }
         if component.kind.is_one_way(net.net) {
@@ -103,7 +108,11 @@ fn check_supply(home: &Home, net: &HomeNet, findings: &mut Vec<Finding>) {
     }
     if net.net == Net::Power {
         for (place, component) in home.components.iter().enumerate() {
-            if component.kind == Kind::Receptacle && !net.member[place] {
+            let wired = matches!(
+                component.kind,
+                Kind::Receptacle | Kind::Gfci | Kind::Light | Kind::Lampholder
+            );
+            if wired && !net.member[place] {
                 findings.push(Finding::NoBreaker(place));
             }
         }
@@ -242,11 +251,6 @@ fn check_drains(home: &Home, places: &Places<'_>, findings: &mut Vec<Finding>) {
             findings.push(Finding::DrainWithoutCleanout(place));
         }
     }
-}
-
-#[expect(clippy::cast_possible_truncation, reason = "a home has fewer than 2³² components")]
-fn as_node(index: usize) -> Node {
-    index as Node
 }
 
 #[cfg(test)]

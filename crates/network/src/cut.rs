@@ -6,7 +6,7 @@
 //!
 //! Reference: Dinitz 1970; Even & Tarjan 1975 for node capacities.
 
-use crate::{Network, Node};
+use crate::{Dominators, Network, Node, ROOT};
 
 /// A capacity that no flow fills.
 pub(crate) const UNLIMITED: u64 = u64::MAX;
@@ -24,9 +24,13 @@ pub struct Cutter {
     inner: Vec<u32>,
     /// Arc from the outer to the inner side of a device; `NONE` for other nodes.
     gate: Vec<u32>,
-    /// Node that a gate belongs to, for flow nodes that are a device's outer side.
+    /// True for the flow nodes of sources.
     finish: Vec<bool>,
+    /// The node that a flow node is a side of.
+    side_of: Vec<Node>,
     devices: Vec<Node>,
+    /// Arc that fills when a node's loss is counted; `NONE` where it never is.
+    loss: Vec<u32>,
     level: Vec<u32>,
     next_arc: Vec<u32>,
     queue: Vec<u32>,
@@ -48,18 +52,46 @@ pub enum Cut {
 impl Cutter {
     /// The flow graph. Time and space: nodes + arcs.
     #[must_use]
-    #[expect(clippy::cast_possible_truncation, reason = "a net has fewer than 2³¹ arcs")]
     pub fn new(network: &Network) -> Self {
+        Self::with_losses(network, None, |_| 0)
+    }
+
+    /// The flow graph of a search that also counts what goes off with the targets.
+    ///
+    /// What a cut leaves on the targets' side is dry, and with it all that it dominates, and what a
+    /// device dominates goes off when it is shut. Each loss is counted once, however many of these
+    /// hold. (What has two feeds and loses both is not counted: no flow can tell.)
+    ///
+    /// ```text
+    ///   targets ◄── u ◄── … ◄── source          from u, flow may end below it instead,
+    ///               ╎                           but no more than is lost there
+    ///               u' ──► v' ──► (loss of v)   v is dominated by u
+    /// ```
+    ///
+    /// This is the closure problem (Picard 1976) on the dominator tree. Time and space: nodes + arcs.
+    #[must_use]
+    #[expect(clippy::cast_possible_truncation, reason = "a net has fewer than 2³¹ arcs")]
+    pub(crate) fn with_losses(
+        network: &Network,
+        dominators: Option<&Dominators>,
+        loss: impl Fn(Node) -> u64,
+    ) -> Self {
         let nodes = network.nodes();
         let mut outer = Vec::with_capacity(nodes);
         let mut inner = Vec::with_capacity(nodes);
-        let mut flow_nodes = 0_u32;
+        let mut side_of: Vec<Node> = Vec::with_capacity(nodes);
         for node in 0..nodes {
-            outer.push(flow_nodes);
-            flow_nodes += u32::from(network.device[node]);
-            inner.push(flow_nodes);
-            flow_nodes += 1;
+            outer.push(side_of.len() as u32);
+            if network.device[node] {
+                side_of.push(node as Node);
+            }
+            inner.push(side_of.len() as u32);
+            side_of.push(node as Node);
         }
+        let losses = dominators.map(|tree| Shadows::of(network, tree, loss)).unwrap_or_default();
+        let end = side_of.len() as u32;
+        let first_shadow = end + u32::from(dominators.is_some());
+        let flow_nodes = first_shadow as usize + losses.lost.len();
         // Each entry is an arc, its twin runs the other way. A pipe between two plain nodes is open
         // both ways, so its two arcs are each other's twin and never fill.
         let mut ends: Vec<(u32, u32, u64, u64)> = Vec::with_capacity(network.arcs.len());
@@ -67,6 +99,17 @@ impl Cutter {
             (0..nodes as Node).filter(|&node| network.device[node as usize]).collect();
         for &node in &devices {
             ends.push((outer[node as usize], inner[node as usize], UNLIMITED, 0));
+        }
+        let first_loss = ends.len();
+        for (own, &lost) in losses.lost.iter().enumerate() {
+            ends.push((first_shadow + own as u32, end, lost, 0));
+        }
+        let after_losses = ends.len();
+        for &(above, own) in &losses.arcs {
+            ends.push((first_shadow + above, first_shadow + own, UNLIMITED, 0));
+        }
+        for (node, &own) in losses.of_node.iter().enumerate().filter(|&(_, &own)| own != NONE) {
+            ends.push((outer[node], first_shadow + own, UNLIMITED, 0));
         }
         let mut arcs = network.arcs.as_slice();
         while let [(a, b), rest @ ..] = arcs {
@@ -80,12 +123,12 @@ impl Cutter {
                 arcs = rest;
             }
         }
-        let mut first = vec![0_u32; flow_nodes as usize + 1];
+        let mut first = vec![0_u32; flow_nodes + 1];
         for &(from, to, ..) in &ends {
             first[from as usize + 1] += 1;
             first[to as usize + 1] += 1;
         }
-        for node in 0..flow_nodes as usize {
+        for node in 0..flow_nodes {
             first[node + 1] += first[node];
         }
         let mut place = first.clone();
@@ -93,6 +136,7 @@ impl Cutter {
         let (mut head, mut twin, mut capacity) =
             (vec![0_u32; total], vec![0_u32; total], vec![0_u64; total]);
         let mut gate = vec![NONE; nodes];
+        let mut loss_arcs: Vec<u32> = Vec::with_capacity(losses.lost.len());
         for (index, &(from, to, there, back)) in ends.iter().enumerate() {
             let arc = place[from as usize];
             place[from as usize] += 1;
@@ -103,15 +147,22 @@ impl Cutter {
                 (from, arc, back);
             if let Some(&device) = devices.get(index) {
                 gate[device as usize] = arc;
+            } else if (first_loss..after_losses).contains(&index) {
+                loss_arcs.push(arc);
             }
         }
-        let mut finish = vec![false; flow_nodes as usize];
+        let loss_of = |own: &u32| loss_arcs.get(*own as usize).copied().unwrap_or(NONE);
+        let loss = losses.counted_in.iter().map(loss_of).collect();
+        let mut finish = vec![false; flow_nodes];
         for &source in &network.sources {
             finish[outer[source as usize] as usize] = true;
         }
+        if dominators.is_some() {
+            finish[end as usize] = true;
+        }
         Self {
-            next_arc: first[..flow_nodes as usize].to_vec(),
-            level: vec![NONE; flow_nodes as usize],
+            next_arc: first[..flow_nodes].to_vec(),
+            level: vec![NONE; flow_nodes],
             first,
             head,
             twin,
@@ -120,7 +171,9 @@ impl Cutter {
             inner,
             gate,
             finish,
+            side_of,
             devices,
+            loss,
             queue: Vec::new(),
             changed: Vec::new(),
         }
@@ -139,6 +192,20 @@ impl Cutter {
     /// Changes the cost of one device, and returns what it was.
     pub(crate) fn set_cost(&mut self, device: Node, cost: u64) -> u64 {
         std::mem::replace(&mut self.capacity[self.gate[device as usize] as usize], cost)
+    }
+
+    /// Leaves the loss of a node out of the count until [`Self::put_back`].
+    pub(crate) fn leave_out(&mut self, node: Node, loss: u64) {
+        if let Some(&arc) = self.loss.get(node as usize).filter(|&&arc| arc != NONE) {
+            self.capacity[arc as usize] -= loss;
+        }
+    }
+
+    /// Counts the loss of a node again.
+    pub(crate) fn put_back(&mut self, node: Node, loss: u64) {
+        if let Some(&arc) = self.loss.get(node as usize).filter(|&&arc| arc != NONE) {
+            self.capacity[arc as usize] += loss;
+        }
     }
 
     /// The cheapest devices that cut `targets` off from every source. Targets are never in it.
@@ -161,15 +228,15 @@ impl Cutter {
             self.forget();
         }
         // The last search failed, so its levels mark all that still reaches the targets.
-        let mut cut: Vec<Node> = self
-            .devices
-            .iter()
-            .copied()
-            .filter(|&device| {
-                let (outer, inner) = (self.outer[device as usize], self.inner[device as usize]);
-                self.level[outer as usize] != NONE && self.level[inner as usize] == NONE
-            })
-            .collect();
+        // A device is cut where they end within it.
+        let mut cut: Vec<Node> = Vec::new();
+        for &side in &self.queue {
+            let Some(&node) = self.side_of.get(side as usize) else { continue };
+            if self.level[self.inner[node as usize] as usize] == NONE {
+                cut.push(node);
+            }
+        }
+        cut.sort_unstable();
         self.forget();
         for (arc, capacity) in self.changed.drain(..).rev() {
             self.capacity[arc as usize] = capacity;
@@ -196,6 +263,9 @@ impl Cutter {
             let level = self.level[node] + 1;
             if level > last_level {
                 break;
+            }
+            if self.finish[node] {
+                continue;
             }
             for arc in self.first[node] as usize..self.first[node + 1] as usize {
                 let open =
@@ -275,4 +345,96 @@ impl Cutter {
             self.next_arc[node as usize] = self.first[node as usize];
         }
     }
+}
+
+/// The dominator tree as far as something is lost in it: each shadow node stands for a node and for
+/// the run above it on which nothing else is lost.
+#[derive(Default)]
+struct Shadows {
+    /// What is lost with each shadow node itself.
+    lost: Vec<u64>,
+    /// From shadow node to shadow node below.
+    arcs: Vec<(u32, u32)>,
+    /// The shadow node that goes dry with a node.
+    of_node: Vec<u32>,
+    /// The shadow node in which a node's own loss is counted.
+    counted_in: Vec<u32>,
+}
+
+impl Shadows {
+    #[expect(clippy::cast_possible_truncation, reason = "a net has fewer than 2³¹ arcs")]
+    fn of(network: &Network, tree: &Dominators, loss: impl Fn(Node) -> u64) -> Self {
+        let nodes = network.nodes();
+        // From where nothing flows on, nothing can flow to the targets: its loss counts with what
+        // feeds it. A device that is shut is still fed itself, so its own loss is never certain.
+        let mut own = vec![0_u64; nodes];
+        let mut counted_at = vec![ROOT; nodes];
+        for &node in tree.order() {
+            let above = tree.parent(node);
+            let ends_here = network.out(node).is_empty();
+            let at = if ends_here { above } else { node };
+            let lost = loss(node);
+            if lost > 0 && at < ROOT && (ends_here || !network.is_device(node)) {
+                own[at as usize] += lost;
+                counted_at[node as usize] = at;
+            }
+        }
+        let mut shadows =
+            Self { of_node: vec![NONE; nodes], counted_in: vec![NONE; nodes], ..Self::default() };
+        // From the leaves up, the shadow nodes right below each node.
+        let mut below: Vec<Below> = vec![Below::Nothing; nodes];
+        let mut pending: Vec<Vec<u32>> = Vec::new();
+        for &node in tree.order().iter().rev() {
+            let here = std::mem::replace(&mut below[node as usize], Below::Nothing);
+            let shadow = match here {
+                Below::Nothing if own[node as usize] == 0 => continue,
+                Below::One(only) if own[node as usize] == 0 => only,
+                several => {
+                    let new = shadows.lost.len() as u32;
+                    shadows.lost.push(own[node as usize]);
+                    match several {
+                        Below::Nothing => {}
+                        Below::One(only) => shadows.arcs.push((new, only)),
+                        Below::Many(list) => {
+                            let list = std::mem::take(&mut pending[list as usize]);
+                            shadows.arcs.extend(list.into_iter().map(|only| (new, only)));
+                        }
+                    }
+                    new
+                }
+            };
+            shadows.of_node[node as usize] = shadow;
+            let above = tree.parent(node);
+            if above < ROOT {
+                let place = &mut below[above as usize];
+                *place = match *place {
+                    Below::Nothing => Below::One(shadow),
+                    Below::One(other) => {
+                        pending.push(vec![other, shadow]);
+                        Below::Many(pending.len() as u32 - 1)
+                    }
+                    Below::Many(list) => {
+                        pending[list as usize].push(shadow);
+                        Below::Many(list)
+                    }
+                };
+            }
+        }
+        for node in 0..nodes {
+            let at = counted_at[node];
+            if at < ROOT {
+                shadows.counted_in[node] = shadows.of_node[at as usize];
+            }
+        }
+        shadows
+    }
+}
+
+/// The shadow nodes right below a node.
+#[derive(Debug, Clone, Copy)]
+enum Below {
+    Nothing,
+    One(u32),
+    /// The place of a list of them.
+    Many(u32),
 }

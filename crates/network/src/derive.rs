@@ -172,8 +172,10 @@ pub fn drain(home: &Home, places: &Places<'_>) -> Drain {
                 rim_m: kind
                     .is_drain_opening()
                     .then(|| height_m.unwrap_or(floor_m + usual_rim_m(kind))),
-                cap: (kind == Kind::Cleanout)
-                    .then(|| Cap { height_m, outdoors: space.filter(|_| tells).map(|s| s.outdoors) }),
+                cap: (kind == Kind::Cleanout).then(|| Cap {
+                    height_m,
+                    outdoors: space.filter(|_| tells).map(|s| s.outdoors),
+                }),
                 crown_m: None,
                 stops_backflow: kind.stops_backflow(),
                 runs: kind.runs_water(),

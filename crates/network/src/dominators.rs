@@ -99,6 +99,11 @@ impl Dominators {
         Self { parent, order: vertex }
     }
 
+    /// The nodes that are reached, every one after those above it.
+    pub(crate) fn order(&self) -> &[Node] {
+        &self.order
+    }
+
     /// The nearest node that every way to `node` passes; [`ROOT`] if there is none, [`UNREACHED`]
     /// if no source reaches it.
     #[must_use]

@@ -123,6 +123,24 @@ impl Drain {
         self.walk_down(node, blocked).1
     }
 
+    /// Marks what drains into `nodes`, themselves included.
+    #[must_use]
+    pub fn above(&self, nodes: &[Node]) -> Vec<bool> {
+        let mut seen = vec![false; self.nodes.len()];
+        let mut stack = nodes.to_vec();
+        for &node in nodes {
+            seen[node as usize] = true;
+        }
+        while let Some(node) = stack.pop() {
+            for piece in self.pieces.iter().filter(|piece| piece.to == node) {
+                if !std::mem::replace(&mut seen[piece.from as usize], true) {
+                    stack.push(piece.from);
+                }
+            }
+        }
+        seen
+    }
+
     /// The openings that waste comes out of when a piece is blocked, lowest spill level first: node
     /// and level. Ties by node.
     ///
@@ -346,19 +364,8 @@ impl Drain {
 
     /// True if something that may be running drains into `node`.
     fn runs_above(&self, node: Node, runs: &impl Fn(Node) -> bool) -> bool {
-        let mut seen = vec![false; self.nodes.len()];
-        let mut stack = vec![node];
-        while let Some(at) = stack.pop() {
-            if self.nodes[at as usize].runs && runs(at) {
-                return true;
-            }
-            for piece in self.pieces.iter().filter(|piece| piece.to == at) {
-                if !std::mem::replace(&mut seen[piece.from as usize], true) {
-                    stack.push(piece.from);
-                }
-            }
-        }
-        false
+        let above = self.above(&[node]);
+        numbered(&self.nodes).any(|(at, place)| above[at as usize] && place.runs && runs(at))
     }
 }
 
@@ -429,7 +436,9 @@ mod tests {
         for (name, rim) in [("floor", 0.0), ("kitchen", 0.9), ("bath", 3.4)] {
             d.nodes[node(&n, name) as usize].rim_m = Some(rim);
         }
-        for (name, height, outdoors) in [("co-kitchen", 0.5, Some(false)), ("co-out", -0.2, Some(true))] {
+        for (name, height, outdoors) in
+            [("co-kitchen", 0.5, Some(false)), ("co-out", -0.2, Some(true))]
+        {
             d.nodes[node(&n, name) as usize].cap = Some(Cap { height_m: Some(height), outdoors });
         }
         let found = d.suspected(&[node(&n, "kitchen"), node(&n, "floor")], &[], &[]);

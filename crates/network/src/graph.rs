@@ -3,6 +3,13 @@
 /// A node, by its place in the arrays.
 pub type Node = u32;
 
+/// The node at a place in the arrays.
+#[must_use]
+#[expect(clippy::cast_possible_truncation, reason = "a net has fewer than 2³² nodes")]
+pub const fn as_node(index: usize) -> Node {
+    index as Node
+}
+
 /// Lists of nodes, one list a node, in one array.
 #[derive(Debug, Clone, Default)]
 pub struct Lists {
@@ -205,6 +212,39 @@ impl Network {
             }
         }
         seen
+    }
+
+    /// The targets, and all from which something flows to them past no node that `stops` it, by number.
+    ///
+    /// `seen` is room for one mark a node, clear before and after. Time: the arcs of what is found, and
+    /// its sorting.
+    pub(crate) fn behind(
+        &self,
+        targets: &[Node],
+        seen: &mut [bool],
+        stops: impl Fn(Node) -> bool,
+    ) -> Vec<Node> {
+        let mut found: Vec<Node> = Vec::new();
+        for &target in targets {
+            if !std::mem::replace(&mut seen[target as usize], true) {
+                found.push(target);
+            }
+        }
+        let mut done = 0;
+        while let Some(&node) = found.get(done) {
+            done += 1;
+            for &feeder in self.feeders(node) {
+                if !seen[feeder as usize] && !stops(feeder) {
+                    seen[feeder as usize] = true;
+                    found.push(feeder);
+                }
+            }
+        }
+        for &node in &found {
+            seen[node as usize] = false;
+        }
+        found.sort_unstable();
+        found
     }
 
     /// True if a source reaches one of `targets` when nothing flows on from a node that is `shut`.

@@ -1,9 +1,11 @@
 //! What goes off in a home when devices are shut.
 
+use std::collections::BTreeMap;
+
 use quarterturn_home::{Home, Kind, Medium, Net};
 
-use crate::alive::Supply;
-use crate::{HomeNet, Node, Places};
+use crate::alive::{Needs, Supply};
+use crate::{HomeNet, Node, Places, as_node};
 
 /// A home's supplies, with what each component needs.
 #[derive(Debug, Clone)]
@@ -14,9 +16,13 @@ pub struct Impact {
     /// For each pit, the pumps that empty it, as places in the home.
     pumps: Vec<(usize, Vec<usize>)>,
     served: Vec<bool>,
-    /// Connections that bring hot or cold water to what people use: from, to, medium.
-    water_lines: Vec<(usize, usize, Medium)>,
+    /// For what people use, the connections that bring it hot or cold water: from, medium.
+    water_lines: BTreeMap<usize, Vec<(usize, Medium)>>,
 }
+
+/// What arrives where.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct Arriving(Vec<bool>);
 
 /// What goes off.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -36,18 +42,16 @@ impl Impact {
     #[must_use]
     pub fn of(home: &Home, places: &Places<'_>) -> Self {
         let count = home.components.len();
-        let mut supply = Supply::default();
+        let mut supply = Needs::default();
         let mut arrives = vec![[None; 3]; count];
         let nets = TRACED.map(|net| HomeNet::of(home, places, net, None));
         let mut first = [0_u32; 3];
         for (slot, net) in nets.iter().enumerate() {
+            first[slot] = as_node(supply.nodes());
             for node in 0..net.network.nodes() {
                 let added = supply.node();
-                if node == 0 {
-                    first[slot] = added;
-                }
-                if node < count && net.member[node] {
-                    arrives[node][slot] = Some(added);
+                if let Some(here) = arrives.get_mut(node).filter(|_| net.member[node]) {
+                    here[slot] = Some(added);
                 }
             }
         }
@@ -78,30 +82,40 @@ impl Impact {
                 }
             }
         }
-        let water_lines = home
-            .connections
-            .iter()
-            .filter(|link| link.carries.net() == Net::Water)
-            .filter_map(|link| Some((places.of(&link.from)?, places.of(&link.to)?, link.carries)))
-            .filter(|&(_, to, _)| home.components[to].kind.is_served())
-            .collect();
+        let mut water_lines: BTreeMap<usize, Vec<(usize, Medium)>> = BTreeMap::new();
+        for link in home.connections.iter().filter(|link| link.carries.net() == Net::Water) {
+            if let (Some(from), Some(to)) = (places.of(&link.from), places.of(&link.to))
+                && home.components[to].kind.is_served()
+            {
+                water_lines.entry(to).or_default().push((from, link.carries));
+            }
+        }
         let served = home.components.iter().map(|c| c.kind.is_served()).collect();
+        let supply = supply.build();
         Self { supply, arrives, pumps: pumps(home, places), served, water_lines }
     }
 
-    /// What goes off when the components marked `shut` by `shut_after` are shut, beyond what was off
-    /// already with `shut_before`.
+    /// What arrives where when the components marked by `shut` are shut. Time: connections.
+    #[must_use]
+    pub fn arriving(&self, shut: impl Fn(usize) -> bool) -> Arriving {
+        let mut dead = vec![false; self.supply.nodes()];
+        for (place, nodes) in self.arrives.iter().enumerate() {
+            if shut(place) {
+                for node in nodes.iter().flatten() {
+                    dead[*node as usize] = true;
+                }
+            }
+        }
+        Arriving(self.supply.alive(|node| dead[node as usize]))
+    }
+
+    /// What goes off when the components marked by `shut` are shut, of what had its supply `before`.
     ///
     /// A component counts as off only if something it had before no longer arrives: what has another
     /// feed is still served, and what the map never fed is not blamed on the set. Time: connections.
     #[must_use]
-    pub fn lost(
-        &self,
-        shut_before: impl Fn(usize) -> bool,
-        shut_after: impl Fn(usize) -> bool,
-    ) -> Lost {
-        let before = self.arriving(shut_before);
-        let after = self.arriving(&shut_after);
+    pub fn lost(&self, before: &Arriving, shut: impl Fn(usize) -> bool) -> Lost {
+        let (before, after) = (&before.0, self.arriving(&shut).0);
         let mut lost = Lost::default();
         let mut is_off = vec![false; self.arrives.len()];
         for (place, off) in is_off.iter_mut().enumerate() {
@@ -115,15 +129,15 @@ impl Impact {
             }
         }
         lost.off = (0..is_off.len()).filter(|&place| is_off[place]).collect();
-        for place in (0..is_off.len()).filter(|&place| self.served[place] && !is_off[place]) {
+        for (&place, lines) in self.water_lines.iter().filter(|(place, _)| !is_off[**place]) {
             let has = |alive: &[bool], medium: Medium, open: &dyn Fn(usize) -> bool| {
-                self.water_lines.iter().any(|&(from, to, carries)| {
+                lines.iter().any(|&(from, carries)| {
                     let arrives = self.arrives[from][0].is_some_and(|n| alive[n as usize]);
-                    to == place && carries == medium && arrives && open(from)
+                    carries == medium && arrives && open(from)
                 })
             };
             let gone = |medium: Medium| {
-                has(&before, medium, &|_| true) && !has(&after, medium, &|from| !shut_after(from))
+                has(before, medium, &|_| true) && !has(&after, medium, &|from| !shut(from))
             };
             if gone(Medium::HotWater) {
                 lost.without_hot.push(place);
@@ -133,18 +147,6 @@ impl Impact {
             }
         }
         lost
-    }
-
-    fn arriving(&self, shut: impl Fn(usize) -> bool) -> Vec<bool> {
-        let mut dead = vec![false; self.supply.nodes()];
-        for (place, nodes) in self.arrives.iter().enumerate() {
-            if shut(place) {
-                for node in nodes.iter().flatten() {
-                    dead[*node as usize] = true;
-                }
-            }
-        }
-        self.supply.alive(|node| dead[node as usize])
     }
 }
 
@@ -198,9 +200,4 @@ fn pumps(home: &Home, places: &Places<'_>) -> Vec<(usize, Vec<usize>)> {
             (place, pumps)
         })
         .collect()
-}
-
-#[expect(clippy::cast_possible_truncation, reason = "a home has fewer than 2³² components")]
-fn as_node(index: usize) -> Node {
-    index as Node
 }

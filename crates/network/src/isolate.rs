@@ -3,6 +3,8 @@
 use std::cmp::Ordering;
 use std::collections::{BTreeSet, BinaryHeap};
 
+use crate::cut::UNLIMITED;
+use crate::dry::Feeds;
 use crate::{Cut, Cutter, Dominators, Network, Node};
 
 /// What may be shut, at what cost, and what would be missed.
@@ -41,8 +43,9 @@ pub struct Isolator<'a, T> {
     network: &'a Network,
     terms: &'a T,
     cutter: Cutter,
-    fed: Vec<bool>,
-    floor: Vec<u64>,
+    /// What feeds what; none where effort alone counts.
+    feeds: Option<Feeds>,
+    seen: Vec<bool>,
 }
 
 /// A part of all sets still to be searched: those with `within` and without `without`.
@@ -60,43 +63,28 @@ impl<'a, T: Terms> Isolator<'a, T> {
     /// Prepares the search. Time: arcs.
     #[must_use]
     pub fn new(network: &'a Network, terms: &'a T) -> Self {
-        Self::with_cutter(network, terms, Cutter::new(network))
-    }
-
-    /// Prepares the search with a cutter made before. Time: arcs.
-    #[must_use]
-    pub fn with_cutter(network: &'a Network, terms: &'a T, mut cutter: Cutter) -> Self {
         let shut = |node: Node| network.is_device(node) && terms.is_shut(node);
         let dominators = Dominators::of(network, shut);
-        let fed = network.reached(shut);
-        // What only gets its supply through a device is certainly lost with it, and no two members
-        // of a minimal set have the same loss: a lower bound that adds up.
-        let sums = dominators.sums(|node| terms.loss(node));
-        let floor: Vec<u64> = (0..network.nodes())
-            .map(|index| {
-                let node = as_node(index);
-                // Nothing goes off with a device that nothing feeds: its sum is 0, whatever its own loss.
-                if network.is_device(node) { sums[index].saturating_sub(terms.loss(node)) } else { 0 }
-            })
-            .collect();
-        cutter.set_costs(|device| {
-            if terms.is_shut(device) {
-                Some(0)
-            } else {
-                // A set must never look free, or it could not be told from one that is shut.
-                terms.effort(device).map(|effort| effort.max(1) + floor[device as usize])
-            }
-        });
-        Self { network, terms, cutter, fed, floor }
+        let cutter = Cutter::with_losses(network, Some(&dominators), |node| terms.loss(node));
+        Self::prepared(network, terms, cutter, Some(Feeds::of(network, shut)))
     }
 
     /// Prepares a search in which nothing is missed when it goes off: effort alone counts.
     #[must_use]
-    pub fn without_loss(network: &'a Network, terms: &'a T, mut cutter: Cutter) -> Self {
+    pub fn without_loss(network: &'a Network, terms: &'a T, cutter: Cutter) -> Self {
+        Self::prepared(network, terms, cutter, None)
+    }
+
+    fn prepared(
+        network: &'a Network,
+        terms: &'a T,
+        mut cutter: Cutter,
+        feeds: Option<Feeds>,
+    ) -> Self {
         cutter.set_costs(|device| {
-            if terms.is_shut(device) { Some(0) } else { terms.effort(device).map(|e| e.max(1)) }
+            if terms.is_shut(device) { Some(0) } else { terms.effort(device).map(working) }
         });
-        Self { network, terms, cutter, fed: Vec::new(), floor: vec![0; network.nodes()] }
+        Self { network, terms, cutter, feeds, seen: vec![false; network.nodes()] }
     }
 
     /// The `k` best minimal sets that cut all of `targets` off from every source, with at most
@@ -126,7 +114,11 @@ impl<'a, T: Terms> Isolator<'a, T> {
                 parts.push(Part { bound, number, found, within, without });
             }
         };
-        if k > 0 && self.network.is_fed(targets, |node| self.is_shut(node)) {
+        let fed = match &self.feeds {
+            Some(feeds) => targets.iter().any(|&target| feeds.is_fed(target)),
+            None => self.network.is_fed(targets, |node| self.is_shut(node)),
+        };
+        if k > 0 && fed {
             add(self, &mut parts, &mut flows, Vec::new(), Vec::new());
         }
         let mut proven = true;
@@ -135,9 +127,9 @@ impl<'a, T: Terms> Isolator<'a, T> {
             if found.len() >= k && found.get(k - 1).is_some_and(|set| part.bound > set.cost) {
                 break;
             }
-            // A cheapest cut is minimal by itself; one that was made to hold devices may not be.
-            let minimal = part.within.is_empty() || self.can_matter(targets, &part.found);
-            if minimal && !part.found.is_empty() && !seen.contains(&part.found) {
+            // A cut of least bound is not always minimal: the bound doesn't see all losses.
+            let is_new = !part.found.is_empty() && !seen.contains(&part.found);
+            if is_new && self.can_matter(targets, &part.found) {
                 let cost = self.cost(&part.found);
                 let set = Set { cost, devices: part.found.clone() };
                 let place = found.partition_point(|other| in_order(other, &set).is_lt());
@@ -182,36 +174,22 @@ impl<'a, T: Terms> Isolator<'a, T> {
         self.best(targets, 1, budget).sets.into_iter().next()
     }
 
-    /// Effort and loss of shutting a set.
-    #[must_use]
-    pub fn cost(&self, devices: &[Node]) -> u64 {
-        let effort: u64 =
-            devices.iter().filter_map(|&d| self.terms.effort(d)).map(|e| e.max(1)).sum();
-        if self.fed.is_empty() {
-            return effort;
-        }
-        if let [only] = devices {
-            return effort + self.floor[*only as usize];
-        }
-        let left = self.network.reached(|n| self.is_shut(n) || devices.contains(&n));
-        let lost: u64 = (0..left.len())
-            .filter(|&index| self.fed[index] && !left[index])
-            .map(|index| self.terms.loss(as_node(index)))
-            .sum();
-        effort + lost
+    /// Effort and loss of shutting a set. Time: the arcs of what lies below it.
+    pub fn cost(&mut self, devices: &[Node]) -> u64 {
+        let effort: u64 = devices.iter().filter_map(|&d| self.terms.effort(d)).map(working).sum();
+        effort + self.lost(devices).iter().map(|&node| self.terms.loss(node)).sum::<u64>()
     }
 
-    /// Nodes that had supply before anything was shut.
-    #[must_use]
-    pub fn fed(&self) -> &[bool] {
-        &self.fed
-    }
-
-    /// What goes off when a set is shut, by number.
-    #[must_use]
-    pub fn lost(&self, devices: &[Node]) -> Vec<Node> {
-        let left = self.network.reached(|n| self.is_shut(n) || devices.contains(&n));
-        (0..left.len()).filter(|&i| self.fed[i] && !left[i]).map(as_node).collect()
+    /// What goes off when a set is shut, by number; nothing where effort alone counts.
+    ///
+    /// Time: the arcs of what lies below the set.
+    pub fn lost(&mut self, devices: &[Node]) -> Vec<Node> {
+        let (network, terms) = (self.network, self.terms);
+        let Some(feeds) = &mut self.feeds else { return Vec::new() };
+        let shut = |node: Node| network.is_device(node) && terms.is_shut(node);
+        let mut lost = feeds.dry(network, devices, shut);
+        lost.sort_unstable();
+        lost
     }
 
     fn is_shut(&self, node: Node) -> bool {
@@ -225,19 +203,27 @@ impl<'a, T: Terms> Isolator<'a, T> {
         within: &[Node],
         without: &[Node],
     ) -> Option<(u64, Vec<Node>)> {
-        let mut before: Vec<(Node, u64)> = Vec::with_capacity(within.len() + without.len());
+        let certain = self.certainly_lost(targets, within, without);
         let mut bound = 0;
+        for &node in &certain {
+            bound += self.terms.loss(node);
+            self.cutter.leave_out(node, self.terms.loss(node));
+        }
+        let mut costs: Vec<(Node, u64)> = Vec::with_capacity(within.len() + without.len());
         for &device in within {
             let cost = self.cutter.set_cost(device, 0);
             bound += cost;
-            before.push((device, cost));
+            costs.push((device, cost));
         }
         for &device in without {
-            before.push((device, self.cutter.set_cost(device, crate::cut::UNLIMITED)));
+            costs.push((device, self.cutter.set_cost(device, UNLIMITED)));
         }
         let cut = self.cutter.cheapest(targets);
-        for (device, cost) in before.into_iter().rev() {
+        for (device, cost) in costs {
             self.cutter.set_cost(device, cost);
+        }
+        for &node in &certain {
+            self.cutter.put_back(node, self.terms.loss(node));
         }
         let Cut::Devices(mut devices, cost) = cut else { return None };
         devices.extend_from_slice(within);
@@ -245,36 +231,60 @@ impl<'a, T: Terms> Isolator<'a, T> {
         Some((bound + cost, devices))
     }
 
-    /// True if each of `devices` still lets something through to the targets when all the others
-    /// are shut; otherwise no minimal set holds them all.
-    fn can_matter(&self, targets: &[Node], devices: &[Node]) -> bool {
-        devices.iter().all(|&device| {
-            let others = |n: Node| n != device && devices.contains(&n);
-            self.reaches_through(targets, device, others)
-        })
+    /// What is lost with every set that has `within` and has not `without`, each node once.
+    ///
+    /// ```text
+    ///   a ── pipe ── b            a and b both feed pipe and bath, so neither holds the bath alone;
+    ///   └─► bath ◄── pipe         but whatever cuts the pipe off from both takes the bath too
+    /// ```
+    fn certainly_lost(&mut self, targets: &[Node], within: &[Node], without: &[Node]) -> Vec<Node> {
+        let (network, terms) = (self.network, self.terms);
+        let Some(feeds) = &mut self.feeds else { return Vec::new() };
+        let shut = |node: Node| network.is_device(node) && terms.is_shut(node);
+        let can_close = |node: Node| {
+            network.is_device(node)
+                && terms.effort(node).is_some()
+                && !targets.contains(&node)
+                && !without.contains(&node)
+        };
+        // Nothing may arrive at the targets, nor at what reaches them past no device that can be
+        // closed, nor at what is fed through these only.
+        let mut lost: Vec<Node> = network
+            .behind(targets, &mut self.seen, |node| shut(node) || can_close(node));
+        lost.retain(|&node| feeds.is_fed(node));
+        let mut closed = lost.clone();
+        closed.extend_from_slice(within);
+        lost.extend(feeds.dry(network, &closed, shut));
+        lost.sort_unstable();
+        lost.dedup();
+        lost
     }
 
-    /// True if something flows from a source to `device` and from it to a target with `others` shut.
-    fn reaches_through(
-        &self,
-        targets: &[Node],
-        device: Node,
-        others: impl Fn(Node) -> bool,
-    ) -> bool {
-        let shut = |n: Node| self.is_shut(n) || others(n);
-        self.network.is_fed(&[device], shut)
-            && self
-                .network
-                .reached_from(&[device], |n| n != device && shut(n))
-                .iter()
-                .enumerate()
-                .any(|(index, &reached)| reached && targets.contains(&as_node(index)))
+    /// True if each of `devices` still lets something through to the targets when all the others
+    /// are shut; otherwise no minimal set holds them all.
+    fn can_matter(&mut self, targets: &[Node], devices: &[Node]) -> bool {
+        let (network, terms) = (self.network, self.terms);
+        let shut = |node: Node| network.is_device(node) && terms.is_shut(node);
+        let stops = |node: Node| shut(node) || devices.contains(&node);
+        let near = network.behind(targets, &mut self.seen, stops);
+        devices.iter().all(|&device| {
+            let leads_on = network.out(device).iter().any(|next| near.binary_search(next).is_ok());
+            let others: Vec<Node> = devices.iter().copied().filter(|&d| d != device).collect();
+            leads_on
+                && match &mut self.feeds {
+                    Some(feeds) => {
+                        let is_dry = |dry: &[Node]| dry.contains(&device);
+                        feeds.is_fed(device) && !is_dry(&feeds.dry(network, &others, shut))
+                    }
+                    None => network.is_fed(&[device], |n| shut(n) || others.contains(&n)),
+                }
+        })
     }
 }
 
-#[expect(clippy::cast_possible_truncation, reason = "a net has fewer than 2³² nodes")]
-fn as_node(index: usize) -> Node {
-    index as Node
+/// What working a device costs: never nothing, or it could not be told from one that is shut.
+fn working(effort: u64) -> u64 {
+    effort.max(1)
 }
 
 /// The stated order of sets: by cost, then fewer devices, then smaller numbers.

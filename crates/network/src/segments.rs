@@ -1,6 +1,6 @@
 //! Stretches that no device divides: what fails, is drained and is shut off together.
 
-use crate::{Network, Node};
+use crate::{Network, Node, as_node};
 
 /// The segment of every node, numbered in the order of each segment's first node.
 ///
@@ -65,11 +65,6 @@ fn root(parent: &mut [Node], mut node: Node) -> Node {
         node = parent[node as usize];
     }
     node
-}
-
-#[expect(clippy::cast_possible_truncation, reason = "a net has fewer than 2³² nodes")]
-fn as_node(index: usize) -> Node {
-    index as Node
 }
 
 #[cfg(test)]

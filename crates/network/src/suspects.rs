@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use crate::{Builder, Cutter, Dominators, Isolator, Network, Node, Terms};
+use crate::{Builder, Cutter, Dominators, Isolator, Network, Node, Terms, as_node};
 
 /// A network in which every node can fail, with a load hung on those that people plug into.
 ///
@@ -245,11 +245,6 @@ impl<P: Priors> Terms for Odds<'_, P> {
     fn loss(&self, _: Node) -> u64 {
         0
     }
-}
-
-#[expect(clippy::cast_possible_truncation, reason = "a net has fewer than 2³² nodes")]
-fn as_node(index: usize) -> Node {
-    index as Node
 }
 
 #[cfg(test)]

@@ -129,11 +129,7 @@ fn troubles(json: bool, out: &mut dyn Write) -> io::Result<u8> {
     Ok(DONE)
 }
 
-fn answer(
-    arguments: &AnswerArguments,
-    out: &mut dyn Write,
-    err: &mut dyn Write,
-) -> io::Result<u8> {
+fn answer(arguments: &AnswerArguments, out: &mut dyn Write, err: &mut dyn Write) -> io::Result<u8> {
     let english = Catalogue::english();
     let Some(opening) = open(&arguments.home, &english, err)? else { return Ok(BAD_INPUT) };
     let home = &opening.home;
@@ -288,10 +284,9 @@ fn open(path: &Path, words: &Catalogue, err: &mut dyn Write) -> io::Result<Optio
 
 fn not_opened(words: &Catalogue, error: &NotOpened) -> String {
     match error {
-        NotOpened::Unread(path, why) => words.fill(
-            "cli-unread",
-            &[fill("path", &shown(path)), fill("why", &why.to_string())],
-        ),
+        NotOpened::Unread(path, why) => {
+            words.fill("cli-unread", &[fill("path", &shown(path)), fill("why", &why.to_string())])
+        }
         NotOpened::NoHome(_, problems) => {
             let lines: Vec<String> = problems.iter().map(|p| words.problem(p)).collect();
             lines.join("\n")

@@ -143,10 +143,8 @@ fn name(home: &Home, id: &str) -> String {
 fn spot_name(home: &Home, spot: &Spot, words: &Catalogue) -> Option<String> {
     Some(match spot {
         Spot::Component(id) => name(home, id),
-        Spot::Connection(from, to) => words.fill(
-            "cli-between",
-            &[fill("from", &name(home, from)), fill("to", &name(home, to))],
-        ),
+        Spot::Connection(from, to) => words
+            .fill("cli-between", &[fill("from", &name(home, from)), fill("to", &name(home, to))]),
         Spot::Space(id) => home.space(id).map_or_else(|| id.clone(), |space| space.name.clone()),
         Spot::Home => return None,
     })

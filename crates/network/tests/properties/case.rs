@@ -41,11 +41,8 @@ pub(crate) fn cases() -> impl Strategy<Value = Case> {
     let part = (is, prop::bool::weighted(0.08), effort, loss)
         .prop_map(|(is, shut, effort, loss)| Part { is, shut, effort, loss });
     let tree = (part, any::<prop::sample::Index>(), prop::bool::weighted(0.75), any::<bool>());
-    let extra = (
-        any::<prop::sample::Index>(),
-        any::<prop::sample::Index>(),
-        prop::bool::weighted(0.6),
-    );
+    let extra =
+        (any::<prop::sample::Index>(), any::<prop::sample::Index>(), prop::bool::weighted(0.6));
     let target = any::<prop::sample::Index>();
     (
         prop::collection::vec(tree, 2..=12),
@@ -79,9 +76,11 @@ pub(crate) fn cases() -> impl Strategy<Value = Case> {
                     part.loss = 0;
                 }
             }
-            links.extend(extra.into_iter().map(|(a, b, way)| (a.index(count), b.index(count), way)));
+            links
+                .extend(extra.into_iter().map(|(a, b, way)| (a.index(count), b.index(count), way)));
             // Targets lie towards the far end, where a house has its fixtures.
-            let targets = targets.into_iter().map(|t| (count - 1 - t.index(count)) as Node).collect();
+            let targets =
+                targets.into_iter().map(|t| (count - 1 - t.index(count)) as Node).collect();
             Case { nodes, links, targets }
         })
 }
@@ -123,7 +122,8 @@ impl Case {
 
     /// Devices that may be part of a set.
     pub(crate) fn usable(&self) -> u32 {
-        let usable = self.bits(|_, part| part.is == Is::Device && !part.shut && part.effort.is_some());
+        let usable =
+            self.bits(|_, part| part.is == Is::Device && !part.shut && part.effort.is_some());
         usable & !self.target_bits()
     }
 

@@ -274,7 +274,8 @@ impl Case {
             let mut changed = false;
             for number in (0..count).filter(|&n| self.traced(n)) {
                 let (from, to) = self.ends(&self.home.connections[number]);
-                if !standing.at_from[number] && self.lets_in(&standing, closed, from, number, true) {
+                if !standing.at_from[number] && self.lets_in(&standing, closed, from, number, true)
+                {
                     standing.at_from[number] = true;
                     changed = true;
                 }
@@ -375,9 +376,7 @@ impl Case {
             return self.is_wet(standing, place);
         }
         (0..self.home.connections.len()).any(|n| {
-            self.traced(n)
-                && self.ends(&self.home.connections[n]).1 == place
-                && standing.at_from[n]
+            self.traced(n) && self.ends(&self.home.connections[n]).1 == place && standing.at_from[n]
         })
     }
 }

@@ -78,9 +78,8 @@ proptest! {
     #[test]
     fn costs_and_losses_are_what_goes_dry(case in cases(), pick in any::<u32>()) {
         let network = case.network();
-        let isolator = Isolator::new(&network, &case);
+        let mut isolator = Isolator::new(&network, &case);
         let before = case.wet(case.shut());
-        prop_assert_eq!(bits_of(&marked(isolator.fed())), before);
         let usable = case.usable();
         for set in [pick & usable, usable, usable & usable.wrapping_neg()] {
             let devices: Vec<Node> = ones(set).map(|d| d as Node).collect();

@@ -1,6 +1,8 @@
 //! What networkx, igraph and scipy found on sixty random nets; see `tests/fixtures/make_networks.py`.
 
-use quarterturn_network::{Builder, Cut, Cutter, Dominators, Isolator, Network, Node, ROOT, Terms, UNREACHED};
+use quarterturn_network::{
+    Builder, Cut, Cutter, Dominators, Isolator, Network, Node, ROOT, Terms, UNREACHED,
+};
 use serde::Deserialize;
 
 #[derive(Deserialize)]
@@ -53,10 +55,8 @@ impl Terms for Fixture {
 }
 
 fn fixtures() -> Vec<Fixture> {
-    let text = include_str!(concat!(
-        env!("CARGO_MANIFEST_DIR"),
-        "/../../tests/fixtures/networks.json"
-    ));
+    let text =
+        include_str!(concat!(env!("CARGO_MANIFEST_DIR"), "/../../tests/fixtures/networks.json"));
     let fixtures: Fixtures = serde_json::from_str(text).unwrap();
     assert_eq!(fixtures.networks.len(), 60);
     fixtures.networks

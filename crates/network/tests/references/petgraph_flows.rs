@@ -40,7 +40,8 @@ fn nets() -> impl Strategy<Value = Net> {
                     links.push((parent, number, number % 7 != 0));
                 }
             }
-            links.extend(extra.into_iter().map(|(a, b, way)| (a.index(count), b.index(count), way)));
+            links
+                .extend(extra.into_iter().map(|(a, b, way)| (a.index(count), b.index(count), way)));
             let mut sources: Vec<usize> = sources.iter().map(|s| s.index(count / 4)).collect();
             sources.push(0);
             let targets = targets.iter().map(|t| (count - 1 - t.index(count)) as Node).collect();

@@ -9,11 +9,7 @@ use serde::Deserialize;
 
 macro_rules! published {
     ($file:literal) => {
-        include_str!(concat!(
-            env!("CARGO_MANIFEST_DIR"),
-            "/../../tests/fixtures/published/",
-            $file
-        ))
+        include_str!(concat!(env!("CARGO_MANIFEST_DIR"), "/../../tests/fixtures/published/", $file))
     };
 }
 
@@ -53,7 +49,11 @@ fn dominators_are_as_printed() {
         let last = tree.edges.iter().map(|&(a, b)| a.max(b)).max().unwrap();
         let mut builder = Builder::default();
         for node in 0..=last {
-            if node == tree.root { builder.source() } else { builder.node() };
+            if node == tree.root {
+                builder.source()
+            } else {
+                builder.node()
+            };
         }
         for &(a, b) in &tree.edges {
             builder.one_way(a, b);
@@ -167,7 +167,8 @@ fn tabled(node_segments: &str, link_segments: &str) -> BTreeSet<BTreeSet<String>
 
 #[test]
 fn forty_valves_make_twenty_three_segments() {
-    let found = pieces(published!("segments/net3-links.csv"), published!("segments/net3-valves-40.csv"));
+    let found =
+        pieces(published!("segments/net3-links.csv"), published!("segments/net3-valves-40.csv"));
     assert_eq!(found.len(), 23);
     assert_eq!(found.iter().map(BTreeSet::len).max(), Some(125));
     let tabled = tabled(
@@ -192,7 +193,8 @@ fn a_hundred_and_forty_one_valves_make_a_hundred_and_nineteen_segments() {
 
 #[test]
 fn the_seven_node_network_has_four_segments() {
-    let found = pieces(published!("segments/seven-links.csv"), published!("segments/seven-valves.csv"));
+    let found =
+        pieces(published!("segments/seven-links.csv"), published!("segments/seven-valves.csv"));
     // Links are p1 to p8 there, nodes n1 to n6 and s.
     let name = |word: &str| {
         if word.starts_with('p') { format!("/{word}") } else { word.to_owned() }

@@ -1,0 +1,46 @@
+//! How long an answer takes on the example house: the slowest kinds of question, and all of them.
+
+#![expect(missing_docs, reason = "the macros of criterion make undocumented functions")]
+
+use criterion::{Criterion, criterion_group, criterion_main};
+use quarterturn_guidance::{Catalogue, Question, Spot, Trouble, answer, spots};
+use quarterturn_home::{Home, open};
+
+fn example() -> Home {
+    let text = include_str!("../../../examples/two-storey/home.ron");
+    open("home.ron", text).home.unwrap_or_default()
+}
+
+fn question(trouble: Trouble, at: Spot) -> Question {
+    Question { trouble, at, from: None, failed: Vec::new(), seen: Vec::new() }
+}
+
+fn answers(bench: &mut Criterion) {
+    let home = example();
+    let words = Catalogue::english();
+    let at = |id: &str| Spot::Component(id.to_owned());
+    let cases = [
+        ("leak at the kitchen sink", question(Trouble::Leak, at("kitchen-sink"))),
+        ("leak in the kitchen", question(Trouble::Leak, Spot::Space("kitchen".to_owned()))),
+        ("water from above", question(Trouble::WaterFromAbove, Spot::Space("living".to_owned()))),
+        ("sewage rising", question(Trouble::SewageRising, at("laundry-drain"))),
+        ("dead outlet", question(Trouble::DeadOutlet, at("family-bath-outlet"))),
+        ("sparks", question(Trouble::Sparks, at("sink-base-outlet"))),
+    ];
+    let mut group = bench.benchmark_group("answer");
+    for (name, question) in &cases {
+        group.bench_function(*name, |b| b.iter(|| answer(&home, question, &words)));
+    }
+    let all: Vec<Question> = Trouble::ALL
+        .iter()
+        .flat_map(|&trouble| spots(&home, trouble).into_iter().map(move |at| question(trouble, at)))
+        .collect();
+    group.sample_size(10);
+    group.bench_function(format!("all {} troubles and spots", all.len()), |b| {
+        b.iter(|| all.iter().map(|q| answer(&home, q, &words).steps.len()).sum::<usize>());
+    });
+    group.finish();
+}
+
+criterion_group!(benches, answers);
+criterion_main!(benches);

@@ -1,0 +1,219 @@
+//! The third page: what to do.
+
+use egui::{Align, Frame, Layout, Stroke, Ui, UiBuilder, vec2};
+use quarterturn_guidance::{Answer, Call, Caution, Signal, Spot, fill};
+
+use crate::ask::Command;
+use crate::controls::{button, end_ui, section, soft, strong};
+use crate::steps::{device_ui, later_ui, now_ui, words_ui};
+use crate::tokens::{
+    self, GAP, INSIDE, PHONE_WIDTH, Palette, ROUND, SIGNAL_WIDTH, TEXT_COLUMN, TOUCH, size,
+};
+use crate::view::View;
+use crate::{more, place, signs, troubles};
+
+/// What counts now: what can kill, and the step to do.
+pub(crate) fn first_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer, out: &mut Vec<Command>) {
+    asked_ui(ui, view, out);
+    cautions_ui(ui, view, &by_weight(&answer.cautions).0);
+    if !answer.mapped {
+        ui.label(soft(ui, view.text("not-mapped")));
+    }
+    failed_ui(ui, view, out);
+    now_ui(ui, view, answer, out);
+}
+
+/// All the rest of the answer.
+pub(crate) fn rest_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer, out: &mut Vec<Command>) {
+    cautions_ui(ui, view, &by_weight(&answer.cautions).1);
+    later_ui(ui, view, answer);
+    more::check_ui(ui, view, answer, out);
+    more::goes_off_ui(ui, view, answer);
+    calls_ui(ui, view, &answer.call);
+    more::relief_ui(ui, view, answer);
+    more::suspects_ui(ui, view, answer);
+    more::sets_ui(ui, view, answer, out);
+    more::restore_ui(ui, view, answer);
+}
+
+/// What can kill, which stands before the first step, and the rest, which must not push that off the
+/// screen.
+fn by_weight(cautions: &[Caution]) -> (Vec<&Caution>, Vec<&Caution>) {
+    cautions.iter().partition(|caution| caution.signal <= Signal::Warning)
+}
+
+/// The answer that fills the window, where the only right thing is to leave and call.
+pub(crate) fn leave_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer, out: &mut Vec<Command>) {
+    let width = ui.available_width().min(TEXT_COLUMN);
+    let left = (ui.available_width() - width) / 2.0;
+    let area = ui.available_rect_before_wrap();
+    let column = egui::Rect::from_min_size(area.min + vec2(left, 0.0), vec2(width, area.height()));
+    ui.scope_builder(UiBuilder::new().max_rect(column), |ui| {
+        asked_ui(ui, view, out);
+        let (grave, rest) = by_weight(&answer.cautions);
+        cautions_ui(ui, view, &grave);
+        for (n, step) in (1..).zip(&answer.steps) {
+            Frame::new()
+                .fill(Palette::of(ui).card)
+                .stroke(Palette::of(ui).edge_stroke())
+                .corner_radius(ROUND)
+                .inner_margin(INSIDE)
+                .show(ui, |ui| {
+                    ui.set_width(ui.available_width());
+                    ui.with_layout(Layout::left_to_right(Align::TOP), |ui| {
+                        let n = view.fill("step-number", &[fill("n", &n.to_string())]);
+                        ui.label(strong(n, size::ACT));
+                        ui.vertical(|ui| {
+                            words_ui(ui, &step.text);
+                            if let Some(prove) = &step.prove {
+                                ui.label(soft(ui, view.fill("prove", &[fill("prove", prove)])));
+                            }
+                            if let Some(id) = &step.component {
+                                device_ui(ui, view, id);
+                            }
+                        });
+                    });
+                });
+        }
+        calls_ui(ui, view, &answer.call);
+        cautions_ui(ui, view, &rest);
+        more::restore_ui(ui, view, answer);
+    });
+}
+
+/// The trouble and the spot, and the way back.
+pub(crate) fn asked_ui(ui: &mut Ui, view: &View<'_>, out: &mut Vec<Command>) {
+    let Some(trouble) = view.asked.trouble else { return };
+    ui.horizontal(|ui| {
+        if button(ui, &view.text("back")).clicked() {
+            out.push(Command::Back);
+        }
+        let (rect, _) = ui.allocate_exact_size(vec2(TOUCH, TOUCH), egui::Sense::hover());
+        end_ui(ui.painter(), rect, ROUND, troubles::end(trouble), |painter, rect, ink| {
+            signs::trouble(painter, rect, ink, trouble);
+        });
+        ui.vertical(|ui| {
+            ui.spacing_mut().item_spacing.y = 0.0;
+            let title = view.words.text(&format!("trouble-{}", trouble.id()));
+            let spot = view.asked.at.as_ref().filter(|spot| **spot != Spot::Home);
+            if spot.is_none() {
+                ui.add_space(10.0);
+            }
+            ui.add(egui::Label::new(strong(title, size::BODY)).wrap());
+            if let Some(spot) = spot {
+                ui.add(egui::Label::new(spot_line(view, spot)).wrap());
+            }
+        });
+    });
+    ui.add_space(GAP / 2.0);
+}
+
+/// A spot with its room.
+fn spot_line(view: &View<'_>, spot: &Spot) -> String {
+    let name = place::name_of_spot(view.home, spot, view.words);
+    match (spot, place::space_of_spot(view.home, spot)) {
+        (Spot::Component(_) | Spot::Connection(..), Some(space)) => {
+            view.fill("device-line", &[fill("device", &name), fill("place", &space.name)])
+        }
+        (Spot::Component(_) | Spot::Connection(..) | Spot::Space(_) | Spot::Home, _) => name,
+    }
+}
+
+/// What could hurt, before anything is done: the signal word in its colour, then the text.
+fn cautions_ui(ui: &mut Ui, view: &View<'_>, cautions: &[&Caution]) {
+    for caution in cautions {
+        caution_ui(ui, view, caution);
+    }
+}
+
+fn caution_ui(ui: &mut Ui, view: &View<'_>, caution: &Caution) {
+    let paint = tokens::signal(caution.signal);
+    let palette = Palette::of(ui);
+    let word = view.text(match caution.signal {
+        Signal::Danger => "signal-danger",
+        Signal::Warning => "signal-warning",
+        Signal::Caution => "signal-caution",
+        Signal::Notice => "signal-notice",
+    });
+    let width = ui.available_width();
+    let text_width = width - SIGNAL_WIDTH - 24.0;
+    let body = egui::FontId::proportional(size::CAUTION);
+    let text = ui.painter().layout(caution.text.clone(), body, palette.ink, text_width);
+    let head = egui::FontId::new(size::BODY, crate::fonts::bold());
+    let word = ui.painter().layout_no_wrap(word, head, paint.on);
+    let height = (text.size().y + 14.0).max(40.0);
+    let (rect, response) = ui.allocate_exact_size(vec2(width, height), egui::Sense::hover());
+    let label = view.fill("caution", &[fill("signal", word.text()), fill("text", &caution.text)]);
+    response.widget_info(|| egui::WidgetInfo::labeled(egui::accesskit::Role::Alert, true, &label));
+    let painter = ui.painter();
+    let panel = rect.with_max_x(rect.left() + SIGNAL_WIDTH);
+    painter.rect_filled(rect, ROUND, palette.card);
+    painter.rect_filled(panel, egui::CornerRadius { ne: 0, se: 0, ..ROUND }, paint.fill);
+    painter.rect_stroke(rect, ROUND, Stroke::new(2.0, paint.fill), egui::StrokeKind::Inside);
+    let mut at = panel.left_center() + vec2(12.0, 0.0);
+    // ANSI Z535.4: a notice is not about injury and has no alert sign.
+    if caution.signal != Signal::Notice {
+        let sign = egui::Rect::from_center_size(at + vec2(9.0, 0.0), vec2(20.0, 20.0));
+        signs::alert(painter, sign, paint.on, paint.fill);
+        at.x += 26.0;
+    }
+    painter.galley(at - vec2(0.0, word.size().y / 2.0), word, paint.on);
+    let at = egui::pos2(panel.right() + 12.0, rect.center().y - text.size().y / 2.0);
+    painter.galley(at, text, palette.ink);
+}
+
+/// The devices that were said not to work, each with the way to take it back.
+fn failed_ui(ui: &mut Ui, view: &View<'_>, out: &mut Vec<Command>) {
+    for id in &view.asked.failed {
+        let name = place::name(view.home, id);
+        ui.horizontal_wrapped(|ui| {
+            ui.label(view.fill("left-out", &[fill("device", name)]));
+            if button(ui, &view.fill("works-after-all", &[fill("device", name)])).clicked() {
+                out.push(Command::Works(id.clone()));
+            }
+        });
+    }
+}
+
+/// Whom to call, with the numbers big enough to dial from across the room.
+fn calls_ui(ui: &mut Ui, view: &View<'_>, calls: &[Call]) {
+    if calls.is_empty() {
+        return;
+    }
+    section(ui, &view.text("call"));
+    let palette = Palette::of(ui);
+    Frame::new()
+        .fill(palette.card)
+        .stroke(palette.edge_stroke())
+        .corner_radius(ROUND)
+        .inner_margin(INSIDE)
+        .show(ui, |ui| {
+            ui.set_width(ui.available_width());
+            for (n, call) in calls.iter().enumerate() {
+                if n > 0 {
+                    ui.separator();
+                }
+                call_ui(ui, view, call);
+            }
+        });
+}
+
+fn call_ui(ui: &mut Ui, view: &View<'_>, call: &Call) {
+    ui.scope(|ui| {
+        ui.spacing_mut().interact_size.y = 0.0;
+        ui.spacing_mut().item_spacing.y = 0.0;
+        ui.horizontal_top(|ui| {
+            ui.scope(|ui| {
+                ui.set_width(PHONE_WIDTH);
+                ui.add(match &call.phone {
+                    Some(phone) => egui::Label::new(strong(phone.as_str(), size::PHONE)),
+                    None => egui::Label::new(soft(ui, view.text("no-number"))).wrap(),
+                });
+            });
+            ui.vertical(|ui| {
+                ui.label(strong(call.name.as_str(), size::BODY));
+                ui.label(soft(ui, call.why.as_str()));
+            });
+        });
+    });
+}

@@ -1,0 +1,312 @@
+//! What has been asked, and what a press of a button does to it. Draws nothing.
+
+use std::path::PathBuf;
+
+use quarterturn_guidance::{Answer, Question, Seen, Spot, Step, Trouble};
+use quarterturn_home::Home;
+
+use crate::place;
+
+/// What a panel wants done.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) enum Command {
+    /// This is the trouble.
+    PickTrouble(Trouble),
+    /// This is the spot.
+    PickSpot(Spot),
+    /// One page back.
+    Back,
+    /// Show all of the level, or only the part that matters.
+    WholeFloor(bool),
+    /// Show only spots with these words.
+    Search(String),
+    /// Show this level.
+    ShowLevel(String),
+    /// This step is done.
+    Done(StepKey),
+    /// It is not done after all, nor are those after it.
+    NotDone(StepKey),
+    /// This device does not turn, hold or open.
+    Failed(String),
+    /// It does after all.
+    Works(String),
+    /// This was seen there; `None` takes it back.
+    Saw(String, Option<Seen>),
+    /// The person is in this space.
+    StandIn(String),
+    /// Show these devices instead of the step's; `None` goes back to the step's.
+    Show(Option<Vec<String>>),
+    /// Fold the home file's problems out or in.
+    FoldProblems,
+    /// Show or hide the box that opens another home.
+    OpenBox(bool),
+    /// The path in that box.
+    Path(String),
+    /// Let the system's file window choose a home.
+    ChooseFile,
+    /// Open the home at this path.
+    OpenHome(PathBuf),
+    /// Switch between light and dark.
+    Theme(egui::Theme),
+    /// Make everything this many times as big.
+    Zoom(f32),
+}
+
+/// Tells a step from the others, also after the answer was computed anew.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(crate) struct StepKey {
+    id: String,
+    /// Id of the device it is done at.
+    pub(crate) component: Option<String>,
+    text: String,
+}
+
+impl StepKey {
+    /// The key of a step.
+    pub(crate) fn of(step: &Step) -> Self {
+        Self { id: step.id.clone(), component: step.component.clone(), text: step.text.clone() }
+    }
+}
+
+/// What has been asked so far.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub(crate) struct Asked {
+    pub(crate) trouble: Option<Trouble>,
+    pub(crate) at: Option<Spot>,
+    pub(crate) from: Option<String>,
+    pub(crate) failed: Vec<String>,
+    pub(crate) seen: Vec<(String, Seen)>,
+    pub(crate) done: Vec<StepKey>,
+    pub(crate) search: String,
+    /// The level that was asked for; `None` shows the one that matters.
+    pub(crate) level: Option<String>,
+    /// True for all of the level, false for the part that matters.
+    pub(crate) whole_floor: bool,
+    /// Devices that were asked for; `None` shows those of the step.
+    pub(crate) shown: Option<Vec<String>>,
+}
+
+impl Asked {
+    /// The question that has been asked, if it is complete.
+    pub(crate) fn question(&self) -> Option<Question> {
+        Some(Question {
+            trouble: self.trouble?,
+            at: self.at.clone()?,
+            from: self.from.clone(),
+            failed: self.failed.clone(),
+            seen: self.seen.clone(),
+        })
+    }
+
+    /// Changes what is asked. True if the answer has to be computed anew.
+    pub(crate) fn apply(&mut self, command: Command) -> bool {
+        match command {
+            Command::PickTrouble(trouble) => {
+                *self = Self { trouble: Some(trouble), ..Self::default() };
+                return true;
+            }
+            Command::PickSpot(spot) => {
+                self.at = Some(spot);
+                self.forget_answer();
+                return true;
+            }
+            Command::Back if self.at.is_some() => {
+                self.at = None;
+                self.search.clear();
+                self.forget_answer();
+                return true;
+            }
+            Command::Back => {
+                *self = Self::default();
+                return true;
+            }
+            Command::Failed(id) => {
+                if !self.failed.contains(&id) {
+                    self.failed.push(id);
+                }
+                self.follow();
+                return true;
+            }
+            Command::Works(id) => {
+                self.failed.retain(|failed| *failed != id);
+                self.follow();
+                return true;
+            }
+            Command::Saw(id, seen) => {
+                self.seen.retain(|(at, _)| *at != id);
+                if let Some(seen) = seen {
+                    self.seen.push((id, seen));
+                }
+                self.follow();
+                return true;
+            }
+            Command::StandIn(space) => {
+                self.from = Some(space);
+                self.follow();
+                return true;
+            }
+            Command::Done(step) => {
+                self.done.push(step);
+                self.follow();
+            }
+            Command::NotDone(step) => {
+                if let Some(at) = self.done.iter().position(|done| *done == step) {
+                    self.done.truncate(at);
+                }
+                self.follow();
+            }
+            Command::Search(words) => self.search = words,
+            Command::WholeFloor(whole) => self.whole_floor = whole,
+            Command::ShowLevel(level) => self.level = Some(level),
+            Command::Show(devices) => {
+                self.level = None;
+                self.shown = devices;
+            }
+            // These are about the window, not about what is asked.
+            Command::FoldProblems
+            | Command::OpenBox(_)
+            | Command::Path(_)
+            | Command::ChooseFile
+            | Command::OpenHome(_)
+            | Command::Theme(_)
+            | Command::Zoom(_) => {}
+        }
+        false
+    }
+
+    fn forget_answer(&mut self) {
+        self.failed.clear();
+        self.seen.clear();
+        self.done.clear();
+        self.follow();
+    }
+
+    /// Lets the plan follow the steps again.
+    fn follow(&mut self) {
+        self.level = None;
+        self.shown = None;
+    }
+
+    /// The step to be done now.
+    pub(crate) fn now(&self, answer: &Answer) -> Option<usize> {
+        answer.steps.iter().position(|step| !self.done.contains(&StepKey::of(step)))
+    }
+
+    /// The devices to show: the first is where to go now.
+    pub(crate) fn devices(&self, answer: &Answer) -> Vec<String> {
+        if let Some(shown) = &self.shown {
+            return shown.clone();
+        }
+        let now = self.now(answer).unwrap_or(answer.steps.len());
+        let steps = answer.steps.iter().skip(now).filter_map(|step| step.component.as_ref());
+        let checks = answer.next_check.iter().map(|check| &check.component);
+        let relief = answer.relief.iter().flat_map(|r| r.open.iter().chain(r.rod_from.iter()));
+        let mut devices = Vec::new();
+        for id in steps.chain(checks).chain(relief) {
+            if !devices.contains(id) {
+                devices.push(id.clone());
+            }
+        }
+        devices
+    }
+
+    /// Where to go: the device of the step, or of the next step that has one.
+    pub(crate) fn goal(&self, answer: &Answer) -> Option<String> {
+        if let Some(shown) = &self.shown {
+            return shown.first().cloned();
+        }
+        answer.steps.iter().skip(self.now(answer)?).find_map(|step| step.component.clone())
+    }
+
+    /// Where the person is taken to be: at the device of the last step done, or where they said, or
+    /// in the space of the spot.
+    pub(crate) fn stands_at<'a>(&self, home: &'a Home) -> Option<place::Place<'a>> {
+        let device = self.done.iter().rev().find_map(|step| step.component.as_deref());
+        if let Some(id) = device {
+            return place::of_component(home, id);
+        }
+        match &self.from {
+            Some(space) => place::of_space(home, space),
+            None => place::of_spot(home, self.at.as_ref()?),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use quarterturn_guidance::Act;
+
+    fn step(id: &str, component: Option<&str>) -> Step {
+        Step {
+            text: id.to_owned(),
+            component: component.map(str::to_owned),
+            seconds: None,
+            prove: None,
+            act: Act::Close,
+            id: id.to_owned(),
+        }
+    }
+
+    fn answer(steps: Vec<Step>) -> Answer {
+        Answer {
+            trouble: "leak",
+            at: vec![],
+            mapped: true,
+            cautions: vec![],
+            steps,
+            sets: vec![],
+            suspects: vec![],
+            next_check: None,
+            relief: None,
+            call: vec![],
+            restore: vec![],
+        }
+    }
+
+    #[test]
+    fn a_new_spot_forgets_what_was_found_out_at_the_old_one() {
+        let mut asked = Asked::default();
+        asked.apply(Command::PickTrouble(Trouble::Leak));
+        asked.apply(Command::PickSpot(Spot::Space("kitchen".to_owned())));
+        asked.apply(Command::Failed("main".to_owned()));
+        asked.apply(Command::Failed("main".to_owned()));
+        assert_eq!(asked.failed, ["main"]);
+        asked.apply(Command::Back);
+        assert_eq!(asked.trouble, Some(Trouble::Leak));
+        assert_eq!((asked.at.clone(), asked.failed.len()), (None, 0));
+        asked.apply(Command::Back);
+        assert_eq!(asked, Asked::default());
+    }
+
+    #[test]
+    fn steps_done_stay_done_when_the_answer_changes() {
+        let mut asked = Asked::default();
+        let first = step("dry-hands", None);
+        asked.apply(Command::Done(StepKey::of(&first)));
+        assert_eq!(asked.now(&answer(vec![first.clone(), step("close", Some("a"))])), Some(1));
+        assert_eq!(asked.now(&answer(vec![step("close", Some("b")), first.clone()])), Some(0));
+        assert_eq!(asked.now(&answer(vec![first])), None);
+    }
+
+    #[test]
+    fn taking_a_step_back_takes_back_those_after_it() {
+        let mut asked = Asked::default();
+        let steps = [step("a", None), step("b", None), step("c", None)];
+        for step in &steps {
+            asked.apply(Command::Done(StepKey::of(step)));
+        }
+        asked.apply(Command::NotDone(StepKey::of(&steps[1])));
+        assert_eq!(asked.now(&answer(steps.to_vec())), Some(1));
+    }
+
+    #[test]
+    fn what_was_seen_last_counts() {
+        let mut asked = Asked::default();
+        asked.apply(Command::Saw("outlet".to_owned(), Some(Seen::Dead)));
+        asked.apply(Command::Saw("outlet".to_owned(), Some(Seen::Live)));
+        assert_eq!(asked.seen, [("outlet".to_owned(), Seen::Live)]);
+        asked.apply(Command::Saw("outlet".to_owned(), None));
+        assert!(asked.seen.is_empty());
+    }
+}

@@ -1,0 +1,109 @@
+//! Where pins are drawn, so that each can be seen and pressed.
+
+use egui::{Pos2, Rect, Vec2, vec2};
+
+/// Rounds of pushing apart; a floor with a hundred pins comes to rest well before.
+const ROUNDS: usize = 120;
+
+/// Moves pins off one another and into `bounds`, each as little as it takes. Two pins come to lie at
+/// least `apart` from one another unless there is no room for that.
+pub(crate) fn spread(anchors: &[Pos2], bounds: Rect, apart: f32) -> Vec<Pos2> {
+    let mut places: Vec<Pos2> = anchors.iter().map(|a| a.clamp(bounds.min, bounds.max)).collect();
+    for _ in 0..ROUNDS {
+        let mut moved = false;
+        for second in 1..places.len() {
+            let (before, rest) = places.split_at_mut(second);
+            let Some(pin) = rest.first_mut() else { break };
+            for (first, other) in before.iter_mut().enumerate() {
+                let between = *pin - *other;
+                let distance = between.length();
+                if distance >= apart {
+                    continue;
+                }
+                // Pins at the very same place part in a direction of their own.
+                let away =
+                    if distance < 0.5 { direction(first + second) } else { between / distance };
+                let push = away * ((apart - distance) * 0.5 + 0.05);
+                *pin = (*pin + push).clamp(bounds.min, bounds.max);
+                *other = (*other - push).clamp(bounds.min, bounds.max);
+                moved = true;
+            }
+        }
+        if !moved {
+            break;
+        }
+    }
+    places
+}
+
+fn direction(n: usize) -> Vec2 {
+    /// The golden angle: no two of its multiples fall together.
+    const GOLDEN: f32 = 2.399_963;
+    let turns = u16::try_from(n % 360).unwrap_or_default();
+    Vec2::angled(f32::from(turns) * GOLDEN)
+}
+
+/// The square around each pin that answers to a press: `side` wide, and less where that would
+/// overlap another's.
+pub(crate) fn squares(places: &[Pos2], side: f32) -> Vec<Rect> {
+    let square = |(i, place): (usize, &Pos2)| {
+        let others = places.iter().enumerate().filter(|(j, _)| *j != i);
+        let nearest = others
+            .map(|(_, other)| {
+                let between = (*other - *place).abs();
+                between.x.max(between.y)
+            })
+            .fold(side, f32::min);
+        Rect::from_center_size(*place, vec2(nearest, nearest))
+    };
+    places.iter().enumerate().map(square).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use egui::pos2;
+
+    fn closest(places: &[Pos2]) -> f32 {
+        let mut closest = f32::INFINITY;
+        for (i, a) in places.iter().enumerate() {
+            for b in &places[i + 1..] {
+                closest = closest.min(a.distance(*b));
+            }
+        }
+        closest
+    }
+
+    #[test]
+    fn pins_in_one_heap_part() {
+        let bounds = Rect::from_min_size(Pos2::ZERO, vec2(600.0, 600.0));
+        let heap = vec![pos2(300.0, 300.0); 30];
+        let places = spread(&heap, bounds, 34.0);
+        assert!(closest(&places) > 30.0, "{}", closest(&places));
+        assert!(places.iter().all(|p| bounds.contains(*p)));
+    }
+
+    #[test]
+    fn pins_that_have_room_stay() {
+        let bounds = Rect::from_min_size(Pos2::ZERO, vec2(600.0, 600.0));
+        let far = [pos2(50.0, 50.0), pos2(100.0, 50.0), pos2(100.0, 100.0)];
+        assert_eq!(spread(&far, bounds, 34.0), far);
+        assert_eq!(spread(&[pos2(-9.0, 700.0)], bounds, 34.0), [pos2(0.0, 600.0)]);
+    }
+
+    #[test]
+    fn no_two_squares_overlap() {
+        let places: Vec<Pos2> = (0..40_u8)
+            .map(|n| pos2(f32::from(n % 7) * 31.0, f32::from(n / 7) * 23.0 + f32::from(n)))
+            .collect();
+        let squares = squares(&places, 44.0);
+        for (i, a) in squares.iter().enumerate() {
+            for b in &squares[i + 1..] {
+                let shared = a.intersect(*b);
+                assert!(shared.width() <= 0.01 || shared.height() <= 0.01, "{a} {b}");
+            }
+        }
+        let alone = super::squares(&[pos2(9.0, 9.0)], 44.0);
+        assert!((alone[0].width() - 44.0).abs() < 0.01);
+    }
+}

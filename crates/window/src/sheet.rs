@@ -1,0 +1,162 @@
+//! How a level lies on the screen, and which part of it matters.
+
+use egui::{Pos2, Rect, pos2, vec2};
+use quarterturn_home::{Home, Level, Space};
+
+use crate::pictures::Picture;
+use crate::place;
+use crate::spots::{Row, is_found};
+use crate::view::View;
+
+/// How metres lie on the screen.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Sheet {
+    /// All of the level, which may reach beyond what is seen of it.
+    pub(crate) rect: Rect,
+    /// What is seen of it.
+    pub(crate) seen: Rect,
+    left: f64,
+    top: f64,
+    scale: f64,
+}
+
+/// A part of a level, in metres: left, top, width, height.
+pub(crate) type Part = (f64, f64, f64, f64);
+
+impl Sheet {
+    /// Fits the level into `area`: its picture if there is one, else all that has a place on it. With
+    /// a `focus`, that part is shown as large as it can be, though never more than four times.
+    pub(crate) fn fit(
+        home: &Home,
+        level: &Level,
+        picture: &Picture<'_>,
+        area: Rect,
+        focus: Option<Part>,
+    ) -> Option<Self> {
+        let (left, top, width, height) = match (&level.plan, picture) {
+            (Some(plan), Picture::Ready(texture)) if plan.width_m > 0.0 => {
+                let size = texture.size_vec2();
+                let aspect = f64::from(size.y / size.x.max(1.0));
+                (plan.left_m, plan.top_m, plan.width_m, plan.width_m * aspect)
+            }
+            _ => extent(home, level)?,
+        };
+        let fill = |width: f64, height: f64| {
+            (f64::from(area.width()) / width).min(f64::from(area.height()) / height)
+        };
+        let whole = fill(width, height);
+        let scale = focus.map_or(whole, |(_, _, w, h)| fill(w, h).clamp(whole, whole * 4.0));
+        let size = vec2(as_f32(width * scale), as_f32(height * scale));
+        let (x, y) = focus.map_or((left + width / 2.0, top + height / 2.0), |(l, t, w, h)| {
+            (l + w / 2.0, t + h / 2.0)
+        });
+        let middle = vec2(as_f32((x - left) * scale), as_f32((y - top) * scale));
+        let wanted = area.center() - middle;
+        let along = |wanted: f32, from: f32, to: f32, size: f32, slack: f32| {
+            if size <= to - from {
+                from + (to - from - size) * slack
+            } else {
+                wanted.clamp(to - size, from)
+            }
+        };
+        let min = pos2(
+            along(wanted.x, area.left(), area.right(), size.x, 0.5),
+            along(wanted.y, area.top(), area.bottom(), size.y, 0.0),
+        );
+        let rect = Rect::from_min_size(min, size);
+        Some(Self { rect, seen: rect.intersect(area), left, top, scale })
+    }
+
+    /// Where a point of the level is on the screen.
+    pub(crate) fn at(&self, x: f64, y: f64) -> Pos2 {
+        self.rect.min
+            + vec2(as_f32((x - self.left) * self.scale), as_f32((y - self.top) * self.scale))
+    }
+
+    /// Which point of the level is there on the screen.
+    pub(crate) fn metres(&self, at: Pos2) -> (f64, f64) {
+        let from = at - self.rect.min;
+        (f64::from(from.x) / self.scale + self.left, f64::from(from.y) / self.scale + self.top)
+    }
+}
+
+/// The part of a level that matters now: at an answer where to go, where from, and the trouble;
+/// before that the house with all that can be picked. `None` for all of it.
+pub(crate) fn focus(view: &View<'_>, level: &Level) -> Option<Part> {
+    /// Room left around the points, and the least that is shown, in metres.
+    const AROUND: f64 = 2.0;
+    const LEAST: f64 = 8.0;
+    if view.asked.whole_floor {
+        return None;
+    }
+    let points: Vec<(f64, f64)> = match view.answer {
+        Some(answer) => {
+            let goal = view.asked.goal(answer).and_then(|id| place::of_component(view.home, &id));
+            if goal.is_some_and(|goal| goal.level != level.id) {
+                return None;
+            }
+            let spot = view.asked.at.as_ref().and_then(|spot| place::of_spot(view.home, spot));
+            [goal, view.asked.stands_at(view.home), spot]
+                .into_iter()
+                .flatten()
+                .filter(|place| place.level == level.id)
+                .map(|place| (place.x, place.y))
+                .collect()
+        }
+        None => {
+            let indoors = spaces_of(view.home, level).filter(|space| !space.outdoors);
+            let corners = indoors.flat_map(|space| space.outline.iter().copied());
+            let on_level = shown_rows(view).filter_map(|row| {
+                row.place.as_ref().filter(|(on, ..)| *on == level.id).map(|(_, x, y)| (*x, *y))
+            });
+            corners.chain(on_level).collect()
+        }
+    };
+    let range = |pick: fn(&(f64, f64)) -> f64| {
+        let least = points.iter().map(pick).fold(f64::INFINITY, f64::min);
+        let most = points.iter().map(pick).fold(f64::NEG_INFINITY, f64::max);
+        let size = (most - least + 2.0 * AROUND).max(LEAST);
+        ((least + most - size) / 2.0, size)
+    };
+    let ((left, width), (top, height)) = (range(|p| p.0), range(|p| p.1));
+    (!points.is_empty()).then_some((left, top, width, height))
+}
+
+/// The spots that get a pin: what is in sight, or, once something is searched for, all that is found.
+pub(crate) fn shown_rows<'a>(view: &View<'a>) -> impl Iterator<Item = &'a Row> {
+    let search = view.asked.search.as_str();
+    let all = !search.trim().is_empty() || !view.rows.iter().any(|row| row.is_in_sight);
+    view.rows.iter().filter(move |row| (all || row.is_in_sight) && is_found(row, search))
+}
+
+/// Left, top, width and height of all that has a place on a level, with a margin.
+fn extent(home: &Home, level: &Level) -> Option<Part> {
+    const MARGIN: f64 = 0.6;
+    let corners = spaces_of(home, level).flat_map(|space| space.outline.iter().copied());
+    let devices = home.components.iter().filter_map(|component| {
+        let on_it = home.level_of(component).is_some_and(|l| l.id == level.id);
+        component.at.filter(|_| on_it).map(|(x, y, _)| (x, y))
+    });
+    let points: Vec<(f64, f64)> = corners.chain(devices).collect();
+    let range = |pick: fn(&(f64, f64)) -> f64| {
+        let least = points.iter().map(pick).fold(f64::INFINITY, f64::min);
+        let most = points.iter().map(pick).fold(f64::NEG_INFINITY, f64::max);
+        (least - MARGIN, most - least + 2.0 * MARGIN)
+    };
+    if points.is_empty() {
+        return None;
+    }
+    let (left, width) = range(|p| p.0);
+    let (top, height) = range(|p| p.1);
+    (width.is_finite() && height.is_finite()).then_some((left, top, width, height))
+}
+
+/// The spaces on a level.
+pub(crate) fn spaces_of<'a>(home: &'a Home, level: &'a Level) -> impl Iterator<Item = &'a Space> {
+    home.spaces.iter().filter(|space| space.level.as_deref() == Some(&level.id))
+}
+
+#[expect(clippy::cast_possible_truncation, reason = "a place on the screen needs no more digits")]
+fn as_f32(value: f64) -> f32 {
+    value as f32
+}

@@ -1,0 +1,20 @@
+//! Tests that cross crates.
+//!
+//! - `black_box`: answers of the command line against brute force over random home files.
+//! - `cli`: the command line: exit codes, JSON, bad input.
+//! - `homes`: the example homes open, and save back the same.
+//! - `layers`: which crate may use which, and what the lower ones never do.
+//! - `published`: the estimates against published values, one file a source.
+
+#![expect(
+    clippy::unwrap_used,
+    clippy::indexing_slicing,
+    clippy::cast_precision_loss,
+    reason = "tests: what goes wrong in them should stop them"
+)]
+
+mod black_box;
+mod cli;
+mod homes;
+mod layers;
+mod published;
