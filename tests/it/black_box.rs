@@ -12,6 +12,7 @@ pub(crate) mod dice;
 pub(crate) mod draw;
 mod flow;
 pub(crate) mod house;
-mod impact;
+pub(crate) mod impact;
 mod same_twice;
 mod sets;
+pub(crate) mod shrink;

@@ -88,7 +88,8 @@ fn the_home_of_the_design_is_answered() {
     let run = run(&["answer", home.path(), "--trouble", "leak", "--at", "tap", "--json"]);
     assert_eq!((run.code, run.err.as_str()), (DONE, ""));
     let answer: Value = serde_json::from_str(&run.out).unwrap();
-    let sets: Vec<&Value> = answer["sets"].as_array().unwrap().iter().map(|s| &s["close"]).collect();
+    let sets: Vec<&Value> =
+        answer["sets"].as_array().unwrap().iter().map(|s| &s["close"]).collect();
     assert_eq!(sets, [&serde_json::json!(["main"]), &serde_json::json!(["stop-cold"])]);
     assert_eq!(answer["mapped"], true);
     assert_eq!(answer["call"][0]["phone"], Value::Null, "no plumber is in the home file");
@@ -107,9 +108,8 @@ fn a_leak_in_the_main_itself_is_the_utilitys() {
 
 #[test]
 fn the_json_has_the_keys_of_the_design_and_no_others() {
-    let keys = |value: &Value| -> Vec<String> {
-        value.as_object().unwrap().keys().cloned().collect()
-    };
+    let keys =
+        |value: &Value| -> Vec<String> { value.as_object().unwrap().keys().cloned().collect() };
     let run = run(&[
         "answer",
         &example("two-storey"),
@@ -127,8 +127,17 @@ fn the_json_has_the_keys_of_the_design_and_no_others() {
     assert_eq!(
         keys(&answer),
         sorted(vec![
-            "trouble", "at", "mapped", "cautions", "steps", "sets", "suspects", "next_check",
-            "relief", "call", "restore"
+            "trouble",
+            "at",
+            "mapped",
+            "cautions",
+            "steps",
+            "sets",
+            "suspects",
+            "next_check",
+            "relief",
+            "call",
+            "restore"
         ])
     );
     assert_eq!(keys(&answer["cautions"][0]), ["id", "signal", "text"]);
@@ -154,8 +163,18 @@ fn a_mistyped_spot_is_met_with_the_nearest_ids() {
 fn everything_wrong_with_a_question_is_told_at_once() {
     let home = Folder::with("wrong", TWO_ROOMS);
     let wrong = run(&[
-        "answer", home.path(), "--trouble", "leek", "--at", "tapp", "--from", "hal", "--failed",
-        "mian", "--seen", "tap=purple",
+        "answer",
+        home.path(),
+        "--trouble",
+        "leek",
+        "--at",
+        "tapp",
+        "--from",
+        "hal",
+        "--failed",
+        "mian",
+        "--seen",
+        "tap=purple",
     ]);
     assert_eq!(wrong.code, BAD_INPUT);
     for hint in ["leak", "tap", "hall", "main", "backs-up"] {
@@ -167,7 +186,8 @@ fn everything_wrong_with_a_question_is_told_at_once() {
 fn a_home_broken_in_part_is_answered_and_said_to_need_attention() {
     let text = TWO_ROOMS.replace("kind: Tap,", "kind: Tapp,");
     let home = Folder::with("part", &text);
-    let answered = run(&["answer", home.path(), "--trouble", "leak", "--at", "hose-cold", "--json"]);
+    let answered =
+        run(&["answer", home.path(), "--trouble", "leak", "--at", "hose-cold", "--json"]);
     assert_eq!(answered.code, ATTENTION);
     assert!(answered.err.contains("home.ron:18:34"), "{}", answered.err);
     assert!(answered.err.contains("Tap"), "{}", answered.err);
@@ -200,8 +220,12 @@ fn check_tells_what_is_missing_and_that_nothing_is() {
     let old = run(&["check", &example("old-house"), "--json"]);
     assert_eq!(old.code, ATTENTION);
     let found: Value = serde_json::from_str(&old.out).unwrap();
-    let sorts: Vec<&str> =
-        found["findings"].as_array().unwrap().iter().filter_map(|f| f["finding"].as_str()).collect();
+    let sorts: Vec<&str> = found["findings"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .filter_map(|f| f["finding"].as_str())
+        .collect();
     for sort in ["no-isolation", "one-line-of-defence", "no-breaker"] {
         assert!(sorts.contains(&sort), "{sorts:?}");
     }
@@ -240,7 +264,8 @@ fn leaving_asks_for_no_spot_and_the_others_do() {
 #[test]
 fn the_same_question_gives_the_same_bytes() {
     let ask = || {
-        run(&["answer", &example("two-storey"), "--trouble", "leak", "--at", "kitchen", "--json"]).out
+        run(&["answer", &example("two-storey"), "--trouble", "leak", "--at", "kitchen", "--json"])
+            .out
     };
     assert_eq!(ask(), ask());
 }

@@ -64,9 +64,15 @@ fn below_the_front_ends_nothing_touches_the_world() {
             let text = read(&file);
             // Tests at the foot of a module may read what they like.
             let code = text.split("#[cfg(test)]").next().unwrap();
-            for banned in
-                ["std::fs", "std::env", "SystemTime", "Instant::", "println!", "eprintln!", "std::net"]
-            {
+            for banned in [
+                "std::fs",
+                "std::env",
+                "SystemTime",
+                "Instant::",
+                "println!",
+                "eprintln!",
+                "std::net",
+            ] {
                 assert!(!code.contains(banned), "{} uses {banned}", file.display());
             }
         }

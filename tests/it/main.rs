@@ -5,6 +5,8 @@
 //! - `homes`: the example homes open, and save back the same.
 //! - `layers`: which crate may use which, and what the lower ones never do.
 //! - `published`: the estimates against published values, one file a source.
+//! - `safety`: the safety rules of `DEVELOPERS.md`, over random homes and questions.
+//! - `stories`: a trouble told from the first tap to the last step, worked out by hand.
 
 #![expect(
     clippy::unwrap_used,
@@ -18,3 +20,5 @@ mod cli;
 mod homes;
 mod layers;
 mod published;
+mod safety;
+mod stories;

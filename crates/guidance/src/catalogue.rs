@@ -94,8 +94,12 @@ impl Catalogue {
             fills.iter().map(|(name, value)| (Cow::Borrowed(*name), value.clone())).collect();
         let mut errors = Vec::new();
         let text = self.bundle.format_pattern(pattern, Some(&args), &mut errors);
-        // An empty place leaves its blank behind.
-        text.trim().replace("  ", " ")
+        // An empty place leaves its blank behind, and a name may have brought some of its own.
+        let mut text = text.trim().to_owned();
+        while text.contains("  ") {
+            text = text.replace("  ", " ");
+        }
+        text
     }
 
     /// Items as a list in a sentence: "a, b and c".

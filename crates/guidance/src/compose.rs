@@ -12,6 +12,8 @@ use crate::catalogue::fill;
 use crate::contacts::contact_for;
 use crate::context::{Context, is_electrical};
 use crate::draft::{Draft, DraftCall, DraftStep};
+use crate::isolation::Way;
+use crate::power::wired_below;
 use crate::{Act, Answer, Call, Step, Trouble};
 
 /// The answer that a draft becomes under the safety rules.
@@ -76,6 +78,7 @@ fn rule_3_nobody_into_live_water(ctx: &Context<'_>, draft: &mut Draft) {
     let forbidden = |id: &str| ctx.places.of(id).is_some_and(|place| ctx.is_forbidden(place));
     let before = draft.steps.len();
     draft.steps.retain(|s| !s.place.is_some_and(|place| ctx.is_forbidden(place)));
+    nothing_live_in_water(ctx, draft);
     draft.ways.retain(|way| !way.devices.iter().any(|&place| ctx.is_forbidden(place)));
     let mut dropped = draft.steps.len() < before;
     if draft.next_check.as_ref().is_some_and(|check| forbidden(&check.component)) {
@@ -93,9 +96,35 @@ fn rule_3_nobody_into_live_water(ctx: &Context<'_>, draft: &mut Draft) {
     let panel_is_wet = ctx.home.components.iter().enumerate().any(|(place, component)| {
         matches!(component.kind, Kind::Panel | Kind::ServiceDisconnect) && ctx.is_forbidden(place)
     });
+    if dropped && !ctx.question.trouble.is_leave_first() {
+        let mut call = Draft::default();
+        call.advice(ctx, "step-power-in-water", Act::Call, &[]);
+        let first = if draft.net == Some(Net::Power) { 0 } else { draft.steps.len() };
+        draft.steps.splice(first..first, call.steps);
+    }
     if dropped || panel_is_wet {
         draft.caution(ctx, "caution-power-in-water", &[]);
         draft.call(Role::ElectricityUtility, "why-cut-power-outside");
+    }
+}
+
+/// Nothing is unplugged or reset at a spot that stands in water, and no power is brought back to
+/// what stands in water elsewhere.
+fn nothing_live_in_water(ctx: &Context<'_>, draft: &mut Draft) {
+    let in_water =
+        |place: usize| is_electrical(ctx.home.components[place].kind) && ctx.is_forbidden(place);
+    let spot = ctx.spot_components().into_iter().any(in_water);
+    let revives = |place: usize| wired_below(ctx, place).into_iter().any(in_water);
+    let resets = |draft: &Draft| draft.steps.iter().any(|s| s.step.act == Act::Reset);
+    let reset = resets(draft);
+    draft.steps.retain(|s| match s.step.act {
+        Act::Unplug => !spot,
+        Act::Reset => !spot && !s.place.is_some_and(revives),
+        _ => true,
+    });
+    if reset && !resets(draft) {
+        // Without a reset there is nothing to try afterwards.
+        draft.steps.retain(|s| s.step.id != "step-one-by-one" && s.step.id != "step-trips-again");
     }
 }
 
@@ -138,19 +167,23 @@ fn rule_5_sprinklers_stay_on(ctx: &Context<'_>, draft: &mut Draft) {
     let control = |place: usize| ctx.sprinkler_control[place];
     draft.steps.retain(|s| s.step.act != Act::Close || !s.place.is_some_and(control));
     draft.ways.retain(|way| !way.devices.iter().any(|&place| control(place)));
-    if draft.ways.iter().any(|way| way.cuts_sprinklers(ctx)) {
-        let cutting = draft.ways.iter().filter(|way| way.cuts_sprinklers(ctx));
-        let mut names: Vec<String> = Vec::new();
-        for way in cutting {
-            for &place in &way.devices {
-                let name = ctx.name(place);
-                if !names.contains(&name) {
-                    names.push(name);
-                }
+    // What the steps use comes first; the other ways are there if it fails.
+    let first = draft.used.as_ref().is_some_and(|way| way.cuts_sprinklers(ctx));
+    let telling: Vec<&Way> =
+        if first { draft.used.iter().collect() } else { draft.ways.iter().collect() };
+    let mut names: Vec<String> = Vec::new();
+    for way in telling.into_iter().filter(|way| way.cuts_sprinklers(ctx)) {
+        for &place in &way.devices {
+            let name = ctx.name(place);
+            if !names.contains(&name) {
+                names.push(name);
             }
         }
+    }
+    if !names.is_empty() {
         let list = ctx.catalogue.list(&names);
-        draft.caution(ctx, "caution-sprinklers-off", &[fill("devices", &list)]);
+        let id = if first { "caution-sprinklers-off" } else { "caution-sprinklers-fallback" };
+        draft.caution(ctx, id, &[fill("devices", &list)]);
     }
 }
 
@@ -211,6 +244,7 @@ fn rule_9_heater(ctx: &Context<'_>, draft: &mut Draft) {
     let dry: Vec<usize> = draft
         .ways
         .iter()
+        .chain(&draft.used)
         .flat_map(|way| way.lost.off.iter().copied().filter(heater))
         .collect::<BTreeSet<usize>>()
         .into_iter()
@@ -240,11 +274,21 @@ fn rule_10_water_back_slowly(ctx: &Context<'_>, draft: &mut Draft) {
 
 /// What someone depends on is named first in what goes off, and in a caution of its own.
 fn rule_11_critical_first(ctx: &Context<'_>, draft: &mut Draft) {
-    // The order inside each set is made where the set is; here it is said aloud, for the set that
-    // the steps use.
-    let Some(first) = draft.ways.first() else { return };
-    let critical: Vec<String> = first
-        .lost
+    // The order inside each set is made where the set is; here it is said aloud, for all that the
+    // steps shut and switch off, or for the best set if the steps can work none.
+    let mut shut: BTreeSet<usize> = draft
+        .steps
+        .iter()
+        .filter(|s| matches!(s.step.act, Act::Close | Act::SwitchOff))
+        .filter_map(|s| s.place)
+        .collect();
+    if shut.is_empty()
+        && let Some(first) = draft.used.as_ref().or(draft.ways.first())
+    {
+        shut.extend(&first.devices);
+    }
+    let lost = ctx.impact.lost(&ctx.arriving, |p| ctx.is_shut(p) || shut.contains(&p));
+    let critical: Vec<String> = lost
         .off
         .iter()
         .filter(|&&place| {

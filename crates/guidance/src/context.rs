@@ -86,10 +86,7 @@ impl<'a> Context<'a> {
     pub(crate) fn spot_space(&self) -> Option<&'a str> {
         match &self.question.at {
             Spot::Space(id) => self.home.space(id).map(|space| space.id.as_str()),
-            _ => self
-                .spot_components()
-                .into_iter()
-                .find_map(|place| self.home.components[place].space.as_deref()),
+            _ => self.spot_components().into_iter().find_map(|place| self.space_of(place)),
         }
     }
 

@@ -14,6 +14,8 @@ pub(crate) struct Draft {
     pub(crate) cautions: Vec<Caution>,
     pub(crate) steps: Vec<DraftStep>,
     pub(crate) ways: Vec<Way>,
+    /// The way that the steps work; it need not be among `ways`.
+    pub(crate) used: Option<Way>,
     pub(crate) net: Option<Net>,
     pub(crate) suspects: Vec<Suspect>,
     pub(crate) next_check: Option<NextCheck>,

@@ -97,13 +97,17 @@ pub(crate) fn tell(ctx: &Context<'_>, draft: &mut Draft, found: &Blame, prove: &
 fn unplug(ctx: &Context<'_>, draft: &mut Draft, device: usize) {
     // No one takes the plug of an alarm, or of what someone's health depends on, on our word.
     let stays = |kind: Kind| matches!(kind, Kind::MedicalDevice | Kind::SmokeAlarm);
-    let loads: Vec<String> = loads_below(ctx, device)
+    let below = loads_below(ctx, device);
+    let in_water = below.iter().any(|&place| ctx.is_forbidden(place));
+    let loads: Vec<String> = below
         .into_iter()
-        .filter(|&place| !stays(ctx.home.components[place].kind))
+        .filter(|&place| !stays(ctx.home.components[place].kind) && !ctx.is_forbidden(place))
         .map(|place| ctx.name(place))
         .take(MOST_NAMED)
         .collect();
-    if loads.is_empty() {
+    if loads.is_empty() && in_water {
+        // All that could be unplugged stands in water.
+    } else if loads.is_empty() {
         draft.advice(ctx, "step-unplug-all", Act::Unplug, &[]);
     } else {
         let list = ctx.catalogue.list(&loads);
@@ -114,7 +118,7 @@ fn unplug(ctx: &Context<'_>, draft: &mut Draft, device: usize) {
 fn unknown_circuit(ctx: &Context<'_>, draft: &mut Draft) {
     draft.mapped = false;
     let gfcis: Vec<String> = (0..ctx.home.components.len())
-        .filter(|&place| ctx.home.components[place].kind == Kind::Gfci)
+        .filter(|&place| ctx.home.components[place].kind == Kind::Gfci && !ctx.is_forbidden(place))
         .map(|place| ctx.name(place))
         .take(MOST_NAMED)
         .collect();
@@ -225,6 +229,7 @@ pub(crate) fn sparks(ctx: &Context<'_>) -> Draft {
 }
 
 fn switch_off(ctx: &Context<'_>, draft: &mut Draft, way: &Way) {
+    draft.used = Some(way.clone());
     for (&place, &seconds) in way.devices.iter().zip(&way.seconds) {
         draft.at(
             ctx,
@@ -286,6 +291,12 @@ fn breaker_of(ctx: &Context<'_>) -> Option<usize> {
 
 /// What people plug in or use below a device, in the usual direction, by place.
 fn loads_below(ctx: &Context<'_>, device: usize) -> Vec<usize> {
+    let is_served = |&place: &usize| ctx.home.components[place].kind.is_served();
+    wired_below(ctx, device).into_iter().filter(is_served).collect()
+}
+
+/// All that gets its power through a device, in the usual direction, by place.
+pub(crate) fn wired_below(ctx: &Context<'_>, device: usize) -> Vec<usize> {
     let mut seen = vec![false; ctx.home.components.len()];
     seen[device] = true;
     let mut stack = vec![device];
@@ -300,9 +311,7 @@ fn loads_below(ctx: &Context<'_>, device: usize) -> Vec<usize> {
             }
         }
     }
-    (0..seen.len())
-        .filter(|&p| p != device && seen[p] && ctx.home.components[p].kind.is_served())
-        .collect()
+    (0..seen.len()).filter(|&place| place != device && seen[place]).collect()
 }
 
 /// Who is to blame for what is dead.
@@ -350,11 +359,15 @@ impl Blame {
         if seen.dead.is_empty() {
             return none;
         }
-        let idle = |node: Node| {
-            let place = node as usize;
-            let told = ctx.home.components.get(place).and_then(|c| ctx.seen(&c.id)).is_some();
-            !told && crate::isolation::is_shut(ctx, net, node)
+        // What stands off on an ordinary day brings no power and is not the fault either, unless the
+        // dead outlet has no other feed.
+        let stands_off = |node: Node| {
+            let component = ctx.home.components.get(node as usize);
+            component.is_some_and(quarterturn_home::Component::normally_shut)
+                && crate::isolation::is_shut(ctx, net, node)
         };
+        let fed = seen.dead.iter().all(|&node| net.network.is_fed(&[node], stands_off));
+        let idle = |node: Node| fed && stands_off(node);
         let faults = Faults::of(&net.network, &loads, idle);
         let found = faults.diagnoses(&Usual { ctx }, &seen, MOST_DIAGNOSES);
         let next = next_look(ctx, net, &faults, &found.list, &seen, &loads);
@@ -440,10 +453,12 @@ impl Usual<'_, '_> {
 
 impl Priors for Usual<'_, '_> {
     fn odds_against(&self, node: Node) -> Option<f64> {
-        let component = &self.ctx.home.components[node as usize];
+        // The point on a cable that was asked for is no component, and is not blamed.
+        let component = self.ctx.home.components.get(node as usize)?;
         let of = |p: f64| ((1.0 - p) / p).ln();
         match self.ctx.seen(&component.id) {
             Some(Seen::Off | Seen::Tripped) => return Some(0.0),
+            None if self.ctx.is_shut(node as usize) => return Some(0.0),
             // It stands on, so only a fault inside is left.
             Some(Seen::On) => return Some(of(0.001)),
             _ => {}

@@ -11,6 +11,8 @@ use crate::{Act, By, Spot};
 
 /// Most names listed in one sentence.
 const MOST_NAMED: usize = 6;
+/// Most names in a caution: it must be read before anything is done.
+const FEW: usize = 3;
 
 pub(crate) fn leak(ctx: &Context<'_>) -> Draft {
     let mut draft = Draft { net: Some(Net::Water), ..Draft::default() };
@@ -57,7 +59,7 @@ pub(crate) fn water_from_above(ctx: &Context<'_>) -> Draft {
     let named = |wanted: &dyn Fn(Kind) -> bool| -> Vec<String> {
         above
             .iter()
-            .filter(|&&place| wanted(ctx.home.components[place].kind))
+            .filter(|&&place| wanted(ctx.home.components[place].kind) && !ctx.is_forbidden(place))
             .map(|&place| ctx.name(place))
             .take(MOST_NAMED)
             .collect()
@@ -126,6 +128,7 @@ fn cut_off(ctx: &Context<'_>, draft: &mut Draft, net: &HomeNet, targets: &[Node]
 
 /// One step a device, the last with the proof.
 fn close_all(ctx: &Context<'_>, draft: &mut Draft, way: &Way, key: &str) {
+    draft.used = Some(way.clone());
     for (&place, &seconds) in way.devices.iter().zip(&way.seconds) {
         close(ctx, draft, key, place, seconds);
     }
@@ -216,8 +219,12 @@ fn heater_off(ctx: &Context<'_>, draft: &mut Draft, way: &Way) {
                 .any(|l| l.carries == medium && (&l.to == id || &l.from == id))
         };
         let heater = ctx.name(place);
+        let at_heater = |draft: &mut Draft, key: &str| {
+            let seconds = ctx.start().seconds_to(ctx.point(place));
+            draft.at(ctx, key, Act::Advice, place, seconds, &[fill("heater", &heater)]);
+        };
         if carries(Medium::Gas) {
-            draft.advice(ctx, "step-heater-gas-off", Act::Advice, &[fill("heater", &heater)]);
+            at_heater(draft, "step-heater-gas-off");
         } else if carries(Medium::Power) {
             let power = ctx.net(Net::Power);
             let best = ways(ctx, &power, &[power.body[place]]);
@@ -239,7 +246,7 @@ fn heater_off(ctx: &Context<'_>, draft: &mut Draft, way: &Way) {
                 );
             }
         } else {
-            draft.advice(ctx, "step-heater-off", Act::Advice, &[fill("heater", &heater)]);
+            at_heater(draft, "step-heater-off");
         }
     }
 }
@@ -331,7 +338,7 @@ fn warn_of_power(ctx: &Context<'_>, draft: &mut Draft) {
         .into_iter()
         .filter(|&place| is_electrical(ctx.home.components[place].kind))
         .map(|place| ctx.name(place))
-        .take(MOST_NAMED)
+        .take(FEW)
         .collect();
     if near.is_empty() {
         draft.caution(ctx, "caution-water-near-power", &[]);

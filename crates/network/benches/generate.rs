@@ -19,13 +19,6 @@ pub(crate) struct Costs {
     loss: Vec<u64>,
 }
 
-impl Costs {
-    /// The same efforts, with nothing lost: what the plain cut is measured with.
-    pub(crate) fn effort_of(&self, device: Node) -> Option<u64> {
-        self.effort[device as usize]
-    }
-}
-
 impl Terms for Costs {
     fn effort(&self, device: Node) -> Option<u64> {
         self.effort[device as usize]

@@ -6,7 +6,8 @@
 //!
 //! Reference: Dinitz 1970; Even & Tarjan 1975 for node capacities.
 
-use crate::{Dominators, Network, Node, ROOT};
+use crate::shadows::Shadows;
+use crate::{Dominators, Network, Node};
 
 /// A capacity that no flow fills.
 pub(crate) const UNLIMITED: u64 = u64::MAX;
@@ -15,9 +16,7 @@ pub(crate) const UNLIMITED: u64 = u64::MAX;
 #[derive(Debug, Clone)]
 pub struct Cutter {
     first: Vec<u32>,
-    head: Vec<u32>,
-    twin: Vec<u32>,
-    capacity: Vec<u64>,
+    arcs: Vec<Arc>,
     /// Flow node that is entered when coming from what `node` feeds.
     outer: Vec<u32>,
     /// Flow node from which the feeders of `node` are reached.
@@ -37,7 +36,15 @@ pub struct Cutter {
     changed: Vec<(u32, u64)>,
 }
 
-const NONE: u32 = u32::MAX;
+/// An arc of the flow graph; its twin runs the other way.
+#[derive(Debug, Clone, Copy, Default)]
+struct Arc {
+    capacity: u64,
+    head: u32,
+    twin: u32,
+}
+
+pub(crate) const NONE: u32 = u32::MAX;
 
 /// What a search for a cut found.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -92,64 +99,35 @@ impl Cutter {
         let end = side_of.len() as u32;
         let first_shadow = end + u32::from(dominators.is_some());
         let flow_nodes = first_shadow as usize + losses.lost.len();
-        // Each entry is an arc, its twin runs the other way. A pipe between two plain nodes is open
-        // both ways, so its two arcs are each other's twin and never fill.
-        let mut ends: Vec<(u32, u32, u64, u64)> = Vec::with_capacity(network.arcs.len());
         let devices: Vec<Node> =
             (0..nodes as Node).filter(|&node| network.device[node as usize]).collect();
-        for &node in &devices {
-            ends.push((outer[node as usize], inner[node as usize], UNLIMITED, 0));
-        }
-        let first_loss = ends.len();
-        for (own, &lost) in losses.lost.iter().enumerate() {
-            ends.push((first_shadow + own as u32, end, lost, 0));
-        }
-        let after_losses = ends.len();
-        for &(above, own) in &losses.arcs {
-            ends.push((first_shadow + above, first_shadow + own, UNLIMITED, 0));
-        }
-        for (node, &own) in losses.of_node.iter().enumerate().filter(|&(_, &own)| own != NONE) {
-            ends.push((outer[node], first_shadow + own, UNLIMITED, 0));
-        }
+        let mut lines: Vec<Line> = Vec::with_capacity(network.arcs.len());
+        let one_way = |from: u32, to: u32| Line { from, to, both_ways: false };
+        let sides = |node: &Node| one_way(outer[*node as usize], inner[*node as usize]);
+        lines.extend(devices.iter().map(sides));
+        let shadow = |own: u32| first_shadow + own;
+        lines.extend((0..losses.lost.len() as u32).map(|own| one_way(shadow(own), end)));
+        let noted = lines.len();
+        lines.extend(losses.arcs.iter().map(|&(above, own)| one_way(shadow(above), shadow(own))));
+        let shaded = outer.iter().zip(&losses.of_node).filter(|&(_, &own)| own != NONE);
+        lines.extend(shaded.map(|(&outer, &own)| one_way(outer, shadow(own))));
         let mut arcs = network.arcs.as_slice();
         while let [(a, b), rest @ ..] = arcs {
             let (from, to) = (inner[*b as usize], outer[*a as usize]);
+            // A pipe between two plain nodes never fills, so that one line will do for both its arcs.
             let plain = !network.device[*a as usize] && !network.device[*b as usize];
-            if plain && rest.first() == Some(&(*b, *a)) {
-                ends.push((from, to, UNLIMITED, UNLIMITED));
-                arcs = &rest[1..];
-            } else {
-                ends.push((from, to, UNLIMITED, 0));
-                arcs = rest;
-            }
+            let both_ways = plain && rest.first() == Some(&(*b, *a));
+            lines.push(Line { from, to, both_ways });
+            arcs = if both_ways { &rest[1..] } else { rest };
         }
-        let mut first = vec![0_u32; flow_nodes + 1];
-        for &(from, to, ..) in &ends {
-            first[from as usize + 1] += 1;
-            first[to as usize + 1] += 1;
-        }
-        for node in 0..flow_nodes {
-            first[node + 1] += first[node];
-        }
-        let mut place = first.clone();
-        let total = 2 * ends.len();
-        let (mut head, mut twin, mut capacity) =
-            (vec![0_u32; total], vec![0_u32; total], vec![0_u64; total]);
+        let (first, mut arcs, places) = arranged(flow_nodes, &lines, noted);
+        let (gates, loss_arcs) = places.split_at(devices.len());
         let mut gate = vec![NONE; nodes];
-        let mut loss_arcs: Vec<u32> = Vec::with_capacity(losses.lost.len());
-        for (index, &(from, to, there, back)) in ends.iter().enumerate() {
-            let arc = place[from as usize];
-            place[from as usize] += 1;
-            let other = place[to as usize];
-            place[to as usize] += 1;
-            (head[arc as usize], twin[arc as usize], capacity[arc as usize]) = (to, other, there);
-            (head[other as usize], twin[other as usize], capacity[other as usize]) =
-                (from, arc, back);
-            if let Some(&device) = devices.get(index) {
-                gate[device as usize] = arc;
-            } else if (first_loss..after_losses).contains(&index) {
-                loss_arcs.push(arc);
-            }
+        for (&device, &arc) in devices.iter().zip(gates) {
+            gate[device as usize] = arc;
+        }
+        for (&arc, &lost) in loss_arcs.iter().zip(&losses.lost) {
+            arcs[arc as usize].capacity = lost;
         }
         let loss_of = |own: &u32| loss_arcs.get(*own as usize).copied().unwrap_or(NONE);
         let loss = losses.counted_in.iter().map(loss_of).collect();
@@ -164,9 +142,7 @@ impl Cutter {
             next_arc: first[..flow_nodes].to_vec(),
             level: vec![NONE; flow_nodes],
             first,
-            head,
-            twin,
-            capacity,
+            arcs,
             outer,
             inner,
             gate,
@@ -185,26 +161,26 @@ impl Cutter {
     pub fn set_costs(&mut self, cost: impl Fn(Node) -> Option<u64>) {
         for &device in &self.devices {
             let arc = self.gate[device as usize] as usize;
-            self.capacity[arc] = cost(device).unwrap_or(UNLIMITED);
+            self.arcs[arc].capacity = cost(device).unwrap_or(UNLIMITED);
         }
     }
 
     /// Changes the cost of one device, and returns what it was.
     pub(crate) fn set_cost(&mut self, device: Node, cost: u64) -> u64 {
-        std::mem::replace(&mut self.capacity[self.gate[device as usize] as usize], cost)
+        std::mem::replace(&mut self.arcs[self.gate[device as usize] as usize].capacity, cost)
     }
 
     /// Leaves the loss of a node out of the count until [`Self::put_back`].
     pub(crate) fn leave_out(&mut self, node: Node, loss: u64) {
         if let Some(&arc) = self.loss.get(node as usize).filter(|&&arc| arc != NONE) {
-            self.capacity[arc as usize] -= loss;
+            self.arcs[arc as usize].capacity -= loss;
         }
     }
 
     /// Counts the loss of a node again.
     pub(crate) fn put_back(&mut self, node: Node, loss: u64) {
         if let Some(&arc) = self.loss.get(node as usize).filter(|&&arc| arc != NONE) {
-            self.capacity[arc as usize] += loss;
+            self.arcs[arc as usize].capacity += loss;
         }
     }
 
@@ -239,9 +215,9 @@ impl Cutter {
         cut.sort_unstable();
         self.forget();
         for (arc, capacity) in self.changed.drain(..).rev() {
-            self.capacity[arc as usize] = capacity;
+            self.arcs[arc as usize].capacity = capacity;
         }
-        cut.retain(|&device| self.capacity[self.gate[device as usize] as usize] > 0);
+        cut.retain(|&device| self.arcs[self.gate[device as usize] as usize].capacity > 0);
         Cut::Devices(cut, total)
     }
 
@@ -268,12 +244,15 @@ impl Cutter {
                 continue;
             }
             for arc in self.first[node] as usize..self.first[node + 1] as usize {
-                let open =
-                    if free { self.capacity[arc] == UNLIMITED } else { self.capacity[arc] > 0 };
-                let next = self.head[arc] as usize;
+                let open = if free {
+                    self.arcs[arc].capacity == UNLIMITED
+                } else {
+                    self.arcs[arc].capacity > 0
+                };
+                let next = self.arcs[arc].head as usize;
                 if open && self.level[next] == NONE {
                     self.level[next] = level;
-                    self.queue.push(self.head[arc]);
+                    self.queue.push(self.arcs[arc].head);
                     if self.finish[next] {
                         last_level = level;
                     }
@@ -290,26 +269,27 @@ impl Cutter {
         let mut node = start;
         loop {
             if self.finish[node as usize] {
-                let amount = path.iter().map(|&arc| self.capacity[arc as usize]).min().unwrap_or(0);
+                let amount =
+                    path.iter().map(|&arc| self.arcs[arc as usize].capacity).min().unwrap_or(0);
                 total += amount;
                 let mut keep = path.len();
                 for (place, &arc) in path.iter().enumerate() {
                     self.push(arc, amount);
-                    if self.capacity[arc as usize] == 0 {
+                    if self.arcs[arc as usize].capacity == 0 {
                         keep = keep.min(place);
                     }
                 }
                 // Go on from the last node before the first arc that is full.
                 node = path
                     .get(keep)
-                    .map_or(start, |&arc| self.head[self.twin[arc as usize] as usize]);
+                    .map_or(start, |&arc| self.arcs[self.arcs[arc as usize].twin as usize].head);
                 path.truncate(keep);
                 continue;
             }
             let arc = self.next_arc[node as usize];
             if arc < self.first[node as usize + 1] {
-                let next = self.head[arc as usize];
-                let onwards = self.capacity[arc as usize] > 0
+                let next = self.arcs[arc as usize].head;
+                let onwards = self.arcs[arc as usize].capacity > 0
                     && self.level[next as usize] == self.level[node as usize].wrapping_add(1);
                 if onwards {
                     path.push(arc);
@@ -318,7 +298,7 @@ impl Cutter {
                     self.next_arc[node as usize] += 1;
                 }
             } else if let Some(arc) = path.pop() {
-                node = self.head[self.twin[arc as usize] as usize];
+                node = self.arcs[self.arcs[arc as usize].twin as usize].head;
                 self.next_arc[node as usize] += 1;
             } else {
                 return total;
@@ -327,14 +307,14 @@ impl Cutter {
     }
 
     fn push(&mut self, arc: u32, amount: u64) {
-        let twin = self.twin[arc as usize];
-        if self.capacity[arc as usize] != UNLIMITED {
-            self.changed.push((arc, self.capacity[arc as usize]));
-            self.capacity[arc as usize] -= amount;
+        let twin = self.arcs[arc as usize].twin;
+        if self.arcs[arc as usize].capacity != UNLIMITED {
+            self.changed.push((arc, self.arcs[arc as usize].capacity));
+            self.arcs[arc as usize].capacity -= amount;
         }
-        if self.capacity[twin as usize] != UNLIMITED {
-            self.changed.push((twin, self.capacity[twin as usize]));
-            self.capacity[twin as usize] += amount;
+        if self.arcs[twin as usize].capacity != UNLIMITED {
+            self.changed.push((twin, self.arcs[twin as usize].capacity));
+            self.arcs[twin as usize].capacity += amount;
         }
     }
 
@@ -347,94 +327,40 @@ impl Cutter {
     }
 }
 
-/// The dominator tree as far as something is lost in it: each shadow node stands for a node and for
-/// the run above it on which nothing else is lost.
-#[derive(Default)]
-struct Shadows {
-    /// What is lost with each shadow node itself.
-    lost: Vec<u64>,
-    /// From shadow node to shadow node below.
-    arcs: Vec<(u32, u32)>,
-    /// The shadow node that goes dry with a node.
-    of_node: Vec<u32>,
-    /// The shadow node in which a node's own loss is counted.
-    counted_in: Vec<u32>,
+/// An arc of the flow graph before it has its place; it starts unlimited.
+struct Line {
+    from: u32,
+    to: u32,
+    both_ways: bool,
 }
 
-impl Shadows {
-    #[expect(clippy::cast_possible_truncation, reason = "a net has fewer than 2³¹ arcs")]
-    fn of(network: &Network, tree: &Dominators, loss: impl Fn(Node) -> u64) -> Self {
-        let nodes = network.nodes();
-        // From where nothing flows on, nothing can flow to the targets: its loss counts with what
-        // feeds it. A device that is shut is still fed itself, so its own loss is never certain.
-        let mut own = vec![0_u64; nodes];
-        let mut counted_at = vec![ROOT; nodes];
-        for &node in tree.order() {
-            let above = tree.parent(node);
-            let ends_here = network.out(node).is_empty();
-            let at = if ends_here { above } else { node };
-            let lost = loss(node);
-            if lost > 0 && at < ROOT && (ends_here || !network.is_device(node)) {
-                own[at as usize] += lost;
-                counted_at[node as usize] = at;
-            }
-        }
-        let mut shadows =
-            Self { of_node: vec![NONE; nodes], counted_in: vec![NONE; nodes], ..Self::default() };
-        // From the leaves up, the shadow nodes right below each node.
-        let mut below: Vec<Below> = vec![Below::Nothing; nodes];
-        let mut pending: Vec<Vec<u32>> = Vec::new();
-        for &node in tree.order().iter().rev() {
-            let here = std::mem::replace(&mut below[node as usize], Below::Nothing);
-            let shadow = match here {
-                Below::Nothing if own[node as usize] == 0 => continue,
-                Below::One(only) if own[node as usize] == 0 => only,
-                several => {
-                    let new = shadows.lost.len() as u32;
-                    shadows.lost.push(own[node as usize]);
-                    match several {
-                        Below::Nothing => {}
-                        Below::One(only) => shadows.arcs.push((new, only)),
-                        Below::Many(list) => {
-                            let list = std::mem::take(&mut pending[list as usize]);
-                            shadows.arcs.extend(list.into_iter().map(|only| (new, only)));
-                        }
-                    }
-                    new
-                }
-            };
-            shadows.of_node[node as usize] = shadow;
-            let above = tree.parent(node);
-            if above < ROOT {
-                let place = &mut below[above as usize];
-                *place = match *place {
-                    Below::Nothing => Below::One(shadow),
-                    Below::One(other) => {
-                        pending.push(vec![other, shadow]);
-                        Below::Many(pending.len() as u32 - 1)
-                    }
-                    Below::Many(list) => {
-                        pending[list as usize].push(shadow);
-                        Below::Many(list)
-                    }
-                };
-            }
-        }
-        for node in 0..nodes {
-            let at = counted_at[node];
-            if at < ROOT {
-                shadows.counted_in[node] = shadows.of_node[at as usize];
-            }
-        }
-        shadows
+/// Arcs and their twins in the order of the nodes they leave, with the first arc of each node, and
+/// the places of the first `noted` lines. Time: nodes + lines (a counting sort).
+fn arranged(nodes: usize, lines: &[Line], noted: usize) -> (Vec<u32>, Vec<Arc>, Vec<u32>) {
+    let mut first = vec![0_u32; nodes + 1];
+    for line in lines {
+        first[line.from as usize + 1] += 1;
+        first[line.to as usize + 1] += 1;
     }
-}
-
-/// The shadow nodes right below a node.
-#[derive(Debug, Clone, Copy)]
-enum Below {
-    Nothing,
-    One(u32),
-    /// The place of a list of them.
-    Many(u32),
+    for node in 0..nodes {
+        first[node + 1] += first[node];
+    }
+    let mut next = first.clone();
+    let mut take = |node: u32| {
+        let place = &mut next[node as usize];
+        *place += 1;
+        *place - 1
+    };
+    let mut arcs = vec![Arc::default(); 2 * lines.len()];
+    let mut places: Vec<u32> = Vec::with_capacity(noted);
+    for line in lines {
+        let (there, back) = (take(line.from), take(line.to));
+        arcs[there as usize] = Arc { capacity: UNLIMITED, head: line.to, twin: back };
+        let capacity = if line.both_ways { UNLIMITED } else { 0 };
+        arcs[back as usize] = Arc { capacity, head: line.from, twin: there };
+        if places.len() < noted {
+            places.push(there);
+        }
+    }
+    (first, arcs, places)
 }

@@ -249,8 +249,8 @@ impl<'a, T: Terms> Isolator<'a, T> {
         };
         // Nothing may arrive at the targets, nor at what reaches them past no device that can be
         // closed, nor at what is fed through these only.
-        let mut lost: Vec<Node> = network
-            .behind(targets, &mut self.seen, |node| shut(node) || can_close(node));
+        let mut lost: Vec<Node> =
+            network.behind(targets, &mut self.seen, |node| shut(node) || can_close(node));
         lost.retain(|&node| feeds.is_fed(node));
         let mut closed = lost.clone();
         closed.extend_from_slice(within);

@@ -25,6 +25,7 @@ mod graph;
 mod impact;
 mod isolate;
 mod segments;
+mod shadows;
 mod suspects;
 
 pub use alive::{Needs, Supply};

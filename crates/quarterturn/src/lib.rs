@@ -122,9 +122,8 @@ fn troubles(json: bool, out: &mut dyn Write) -> io::Result<u8> {
         let id = trouble.id();
         let title = words.text(&format!("trouble-{id}"));
         let hint = words.text(&format!("trouble-{id}-hint"));
-        let id = format!("{id:18}");
-        let fills = [fill("id", &id), fill("title", &title), fill("hint", &hint)];
-        writeln!(out, "{}", words.fill("cli-trouble-line", &fills))?;
+        let fills = [fill("title", &title), fill("hint", &hint)];
+        writeln!(out, "{id:18} {}", words.fill("cli-trouble-line", &fills))?;
     }
     Ok(DONE)
 }

@@ -9,6 +9,7 @@ use serde_json::Value;
 
 use super::dice::Dice;
 use super::house::House;
+use super::shrink;
 
 /// A question, in the words of the command line.
 #[derive(Debug, Clone, PartialEq)]
@@ -31,8 +32,14 @@ pub(crate) struct Case {
 /// and shown with the text of its home file.
 ///
 /// `QUARTERTURN_CASES` multiplies the count, for a long run.
-pub(crate) fn hold(sort: &str, count: u64, draw: fn(Dice) -> Option<Case>, check: fn(&Case, &Path) -> Result<(), String>) {
-    let times = std::env::var("QUARTERTURN_CASES").ok().and_then(|text| text.parse().ok()).unwrap_or(1);
+pub(crate) fn hold(
+    sort: &str,
+    count: u64,
+    draw: fn(Dice) -> Option<Case>,
+    check: fn(&Case, &Path) -> Result<(), String>,
+) {
+    let times =
+        std::env::var("QUARTERTURN_CASES").ok().and_then(|text| text.parse().ok()).unwrap_or(1);
     let folder = folder(sort);
     let mut held = 0;
     let mut number = 0;
@@ -95,8 +102,13 @@ fn folder(sort: &str) -> PathBuf {
 }
 
 /// A panic counts as a failure like any other, so that it is made small too.
-fn checked(check: fn(&Case, &Path) -> Result<(), String>, case: &Case, folder: &Path) -> Result<(), String> {
-    catch_unwind(AssertUnwindSafe(|| check(case, folder))).unwrap_or_else(|_| Err("it panics".to_owned()))
+fn checked(
+    check: fn(&Case, &Path) -> Result<(), String>,
+    case: &Case,
+    folder: &Path,
+) -> Result<(), String> {
+    catch_unwind(AssertUnwindSafe(|| check(case, folder)))
+        .unwrap_or_else(|_| Err("it panics".to_owned()))
 }
 
 /// Takes out of a failing case whatever it fails without.
@@ -126,65 +138,24 @@ fn first_word(text: &str) -> &str {
 
 /// The case with one thing less, in every way.
 fn fewer(case: &Case) -> Vec<Case> {
+    let asked = &case.asked;
     let mut list = Vec::new();
-    let mut with = |change: &dyn Fn(&mut Case)| {
+    for number in 0..asked.failed.len() {
         let mut less = case.clone();
-        change(&mut less);
-        if less.house != case.house || less.asked != case.asked {
-            list.push(less);
-        }
+        less.asked.failed.remove(number);
+        list.push(less);
+    }
+    for number in 0..asked.seen.len() {
+        let mut less = case.clone();
+        less.asked.seen.remove(number);
+        list.push(less);
+    }
+    let named = |id: &str| {
+        asked.at.split("..").any(|at| at == id)
+            || asked.failed.iter().any(|failed| failed == id)
+            || asked.seen.iter().any(|(seen, _)| seen == id)
     };
-    for part in &case.house.parts {
-        let named = |text: &str| text.split("..").any(|id| id == part.id);
-        if !named(&case.asked.at) {
-            with(&|less| {
-                less.house.parts.retain(|other| other.id != part.id);
-                less.house.lines.retain(|line| line.from != part.id && line.to != part.id);
-                less.asked.failed.retain(|id| *id != part.id);
-                less.asked.seen.retain(|(id, _)| *id != part.id);
-            });
-        }
-    }
-    for number in 0..case.house.lines.len() {
-        if case.asked.at != format!("{}..{}", case.house.lines[number].from, case.house.lines[number].to) {
-            with(&|less| drop(less.house.lines.remove(number)));
-        }
-        with(&|less| less.house.lines[number].one_way = false);
-        with(&|less| less.house.lines[number].length_m = None);
-    }
-    // A pipe between two lines is one line.
-    for part in case.house.parts.iter().filter(|part| part.id != case.asked.at) {
-        with(&|less| shorten(&mut less.house, &part.id));
-    }
-    for number in 0..case.house.parts.len() {
-        with(&|less| less.house.parts[number].state = "");
-        with(&|less| less.house.parts[number].operable_by = "");
-        with(&|less| less.house.parts[number].tool = None);
-        with(&|less| less.house.parts[number].normally_shut = false);
-        with(&|less| less.house.parts[number].joins = None);
-        with(&|less| less.house.parts[number].poles = 0);
-        with(&|less| less.house.parts[number].critical = false);
-        with(&|less| less.house.parts[number].more.clear());
-    }
-    for number in 0..case.asked.failed.len() {
-        with(&|less| drop(less.asked.failed.remove(number)));
-    }
-    for number in 0..case.asked.seen.len() {
-        with(&|less| drop(less.asked.seen.remove(number)));
-    }
+    let houses = shrink::less(&case.house, &named);
+    list.extend(houses.into_iter().map(|house| Case { house, asked: asked.clone() }));
     list
-}
-
-/// Takes a part out of the middle of one line.
-fn shorten(house: &mut House, id: &str) {
-    let into: Vec<usize> = (0..house.lines.len()).filter(|&n| house.lines[n].to == id).collect();
-    let out: Vec<usize> = (0..house.lines.len()).filter(|&n| house.lines[n].from == id).collect();
-    let ([into], [out]) = (&into[..], &out[..]) else { return };
-    if house.lines[*into].carries != house.lines[*out].carries || house.lines[*into].from == house.lines[*out].to {
-        return;
-    }
-    let to = house.lines[*out].to.clone();
-    house.lines[*into].to = to;
-    house.lines.remove(*out);
-    house.parts.retain(|part| part.id != id);
 }

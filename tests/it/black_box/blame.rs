@@ -27,7 +27,9 @@ fn draw(dice: Dice) -> Option<Case> {
         house.parts.iter().filter(|part| fits(part.kind)).map(|part| part.id.clone()).collect()
     };
     let outlets = ids(&is_outlet);
-    let devices = ids(&|kind| matches!(kind, "Breaker" | "Gfci" | "Switch" | "ServiceDisconnect" | "Disconnect"));
+    let devices = ids(&|kind| {
+        matches!(kind, "Breaker" | "Gfci" | "Switch" | "ServiceDisconnect" | "Disconnect")
+    });
     if outlets.is_empty() {
         return None;
     }
@@ -50,7 +52,10 @@ fn draw(dice: Dice) -> Option<Case> {
 }
 
 fn is_outlet(kind: &str) -> bool {
-    matches!(kind, "Receptacle" | "Gfci" | "Light" | "Lampholder" | "Appliance" | "SumpPump" | "MedicalDevice")
+    matches!(
+        kind,
+        "Receptacle" | "Gfci" | "Light" | "Lampholder" | "Appliance" | "SumpPump" | "MedicalDevice"
+    )
 }
 
 /// The power of a case, in which everything can fail.
@@ -85,7 +90,7 @@ impl<'a> Power<'a> {
     /// is not the fault either, unless it was seen on.
     fn is_kept_off(&self, place: usize) -> bool {
         let part = &self.case.house.parts[place];
-        part.normally_shut && self.seen(place) != Some("on")
+        part.normally_shut && part.state != "LeaksBy" && self.seen(place) != Some("on")
     }
 
     fn seen(&self, place: usize) -> Option<&'static str> {
@@ -102,10 +107,13 @@ impl<'a> Power<'a> {
     fn candidates(&self) -> Vec<usize> {
         let none = BTreeSet::new();
         (0..self.case.house.parts.len())
-            .filter(|&place| self.flow.has(place) && !self.is_kept_off(place) && self.has_power(place, &none))
+            .filter(|&place| {
+                self.flow.has(place) && !self.is_kept_off(place) && self.has_power(place, &none)
+            })
             .filter(|&place| {
                 // A part matters only if power can run on from it to a dead one.
-                self.dead.contains(&place) || self.dead.iter().any(|&dead| self.leads_to(place, dead))
+                self.dead.contains(&place)
+                    || self.dead.iter().any(|&dead| self.leads_to(place, dead))
             })
             .collect()
     }
@@ -130,7 +138,9 @@ impl<'a> Power<'a> {
         masks.sort_by_key(|mask| mask.count_ones());
         let mut found: Vec<usize> = Vec::new();
         for mask in masks {
-            if !found.iter().any(|less| less & mask == *less) && self.explains(&of(mask, candidates)) {
+            if !found.iter().any(|less| less & mask == *less)
+                && self.explains(&of(mask, candidates))
+            {
                 found.push(mask);
             }
         }
@@ -152,7 +162,10 @@ fn check(case: &Case, folder: &Path) -> Result<(), String> {
         .iter()
         .map(|suspect| {
             let id = suspect["component"].as_str().unwrap();
-            (house.parts.iter().position(|part| part.id == id).unwrap(), suspect["share"].as_f64().unwrap())
+            (
+                house.parts.iter().position(|part| part.id == id).unwrap(),
+                suspect["share"].as_f64().unwrap(),
+            )
         })
         .collect();
     let name = |place: usize| house.parts[place].id.as_str();
@@ -183,17 +196,29 @@ fn check(case: &Case, folder: &Path) -> Result<(), String> {
     for &(place, _) in &suspects {
         let alone = BTreeSet::from([place]);
         if let Some(&live) = power.live.iter().find(|&&live| !power.has_power(live, &alone)) {
-            return Err(format!("cleared suspect: {} has power, so {} is sound", name(live), name(place)));
+            return Err(format!(
+                "cleared suspect: {} has power, so {} is sound",
+                name(live),
+                name(place)
+            ));
         }
         if !minimal.iter().any(|faults| faults.contains(&place)) {
-            return Err(format!("no suspect: {} is in no explanation of {:?}", name(place), names(house, &minimal)));
+            return Err(format!(
+                "no suspect: {} is in no explanation of {:?}",
+                name(place),
+                names(house, &minimal)
+            ));
         }
     }
     if minimal.len() <= ALL_SEARCHED {
         let told: BTreeSet<usize> = suspects.iter().map(|(place, _)| *place).collect();
         let missed = minimal.iter().flatten().find(|place| !told.contains(place));
         if let Some(&place) = missed {
-            return Err(format!("missed suspect: {}, of {:?}", name(place), names(house, &minimal)));
+            return Err(format!(
+                "missed suspect: {}, of {:?}",
+                name(place),
+                names(house, &minimal)
+            ));
         }
     }
     check_next(case, &answer, &power, &minimal)
@@ -220,5 +245,7 @@ fn check_next(
 }
 
 fn names(house: &House, sets: &[BTreeSet<usize>]) -> Vec<Vec<String>> {
-    sets.iter().map(|set| set.iter().map(|&place| house.parts[place].id.clone()).collect()).collect()
+    sets.iter()
+        .map(|set| set.iter().map(|&place| house.parts[place].id.clone()).collect())
+        .collect()
 }

@@ -25,8 +25,12 @@ fn draw(dice: Dice) -> Option<Case> {
         house.parts.iter().map(|part| part.id.clone()).filter(|id| runs_on(&house, id)).collect();
     let openings: Vec<String> =
         piped.iter().filter(|id| is_opening(house.part(id).kind)).cloned().collect();
-    let caps: Vec<String> =
-        house.parts.iter().filter(|part| part.kind == "Cleanout").map(|part| part.id.clone()).collect();
+    let caps: Vec<String> = house
+        .parts
+        .iter()
+        .filter(|part| part.kind == "Cleanout")
+        .map(|part| part.id.clone())
+        .collect();
     let dice = &mut site.dice;
     let trouble = dice.of(&["drain-backs-up", "sewage-rising"]);
     let at = match dice.below(10) {
@@ -71,7 +75,11 @@ fn pieces(house: &House) -> Vec<Piece<'_>> {
         .filter(|line| line.carries == "Waste")
         .map(|line| {
             let stub = house.part(&line.to).kind == "Cleanout" && !runs_on(house, &line.to);
-            if stub { (line.to.as_str(), line.from.as_str()) } else { (line.from.as_str(), line.to.as_str()) }
+            if stub {
+                (line.to.as_str(), line.from.as_str())
+            } else {
+                (line.from.as_str(), line.to.as_str())
+            }
         })
         .collect()
 }
@@ -85,13 +93,17 @@ fn is_opening(kind: &str) -> bool {
 }
 
 fn uses_water(kind: &str) -> bool {
-    matches!(kind, "Sink" | "Basin" | "Bath" | "Shower" | "Toilet" | "WashingMachine" | "Dishwasher")
+    matches!(
+        kind,
+        "Sink" | "Basin" | "Bath" | "Shower" | "Toilet" | "WashingMachine" | "Dishwasher"
+    )
 }
 
 /// Height of a rim or cap, if the file tells.
 fn height_m(house: &House, id: &str) -> Option<f64> {
     let part = house.part(id);
-    let floor = part.room.as_deref().and_then(|room| house.floor_m(house.room(room)?)).unwrap_or(0.0);
+    let floor =
+        part.room.as_deref().and_then(|room| house.floor_m(house.room(room)?)).unwrap_or(0.0);
     part.at.map(|(_, _, above)| floor + above)
 }
 
@@ -121,7 +133,8 @@ impl<'a> Blocked<'a> {
         }
         reached.iter().any(|id| {
             let kind = self.case.house.part(id).kind;
-            matches!(kind, "SewerMain" | "SepticTank") || !self.pieces.iter().any(|piece| piece.0 == *id)
+            matches!(kind, "SewerMain" | "SepticTank")
+                || !self.pieces.iter().any(|piece| piece.0 == *id)
         })
     }
 
@@ -155,15 +168,22 @@ impl<'a> Blocked<'a> {
     }
 
     fn is_flap(&self, id: &str) -> bool {
-        matches!(self.case.house.part(id).kind, "BackwaterValve" | "CheckValve" | "EjectorPit" | "SumpPit")
+        matches!(
+            self.case.house.part(id).kind,
+            "BackwaterValve" | "CheckValve" | "EjectorPit" | "SumpPit"
+        )
     }
 
     /// True if something may run water into this; with `but_off`, what was seen off does not.
     fn is_used_above(&self, id: &str, but_off: bool) -> bool {
         let mut above: BTreeSet<&str> = BTreeSet::from([id]);
         loop {
-            let more: BTreeSet<&str> =
-                self.pieces.iter().filter(|piece| above.contains(piece.1)).map(|piece| piece.0).collect();
+            let more: BTreeSet<&str> = self
+                .pieces
+                .iter()
+                .filter(|piece| above.contains(piece.1))
+                .map(|piece| piece.0)
+                .collect();
             let before = above.len();
             above.extend(more);
             if above.len() == before {
@@ -172,7 +192,8 @@ impl<'a> Blocked<'a> {
         }
         above.iter().any(|id| {
             let last = self.case.asked.seen.iter().rev().find(|(seen, _)| seen == id);
-            uses_water(self.case.house.part(id).kind) && (!but_off || last.is_none_or(|(_, state)| *state != "off"))
+            uses_water(self.case.house.part(id).kind)
+                && (!but_off || last.is_none_or(|(_, state)| *state != "off"))
         })
     }
 
@@ -190,7 +211,10 @@ impl<'a> Blocked<'a> {
             .map(|id| (height_m(house, id).unwrap(), id))
             .collect();
         let lowest = rims.iter().map(|(height, _)| *height).min_by(f64::total_cmp)?;
-        Some((lowest, rims.into_iter().filter(|(h, _)| h - lowest < LEVEL_M).map(|(_, id)| id).collect()))
+        Some((
+            lowest,
+            rims.into_iter().filter(|(h, _)| h - lowest < LEVEL_M).map(|(_, id)| id).collect(),
+        ))
     }
 
     /// The caps that let it out lower than it would come out in the house, and that can be opened.
@@ -227,7 +251,8 @@ fn backing_up(case: &Case) -> Vec<&str> {
     // Reading: what stands in a pipe stands in its upper end.
     let upper = asked.at.split_once("..").map_or(asked.at.as_str(), |(upper, _)| upper);
     let spot = house.room(&asked.at).is_none().then_some(upper);
-    let seen = asked.seen.iter().filter(|(_, state)| *state == "backs-up").map(|(id, _)| id.as_str());
+    let seen =
+        asked.seen.iter().filter(|(_, state)| *state == "backs-up").map(|(id, _)| id.as_str());
     spot.into_iter().chain(seen).collect()
 }
 
@@ -242,13 +267,20 @@ fn explaining(case: &Case, clear: bool) -> Option<Vec<usize>> {
         one_of = house
             .parts
             .iter()
-            .filter(|part| part.room.as_ref() == Some(&asked.at) && (is_opening(part.kind) || part.kind == "Cleanout"))
+            .filter(|part| {
+                part.room.as_ref() == Some(&asked.at)
+                    && (is_opening(part.kind) || part.kind == "Cleanout")
+            })
             .map(|part| part.id.as_str())
             .filter(|id| pieces.iter().any(|piece| piece.0 == *id))
             .collect();
     }
-    let drains: Vec<&str> =
-        asked.seen.iter().filter(|(_, state)| *state == "drains").map(|(id, _)| id.as_str()).collect();
+    let drains: Vec<&str> = asked
+        .seen
+        .iter()
+        .filter(|(_, state)| *state == "drains")
+        .map(|(id, _)| id.as_str())
+        .collect();
     if backs_up.is_empty() && one_of.is_empty() {
         return None;
     }
@@ -265,7 +297,11 @@ fn check(case: &Case, folder: &Path) -> Result<(), String> {
     let answer = answer(case, folder)?;
     let relief = &answer["relief"];
     let Some(mut suspected) = explaining(case, true) else {
-        return if relief.is_null() { Ok(()) } else { Err(format!("relief without a drain: {relief}")) };
+        return if relief.is_null() {
+            Ok(())
+        } else {
+            Err(format!("relief without a drain: {relief}"))
+        };
     };
     if suspected.is_empty() {
         // Reading: what backs up is believed before what drains.
@@ -318,9 +354,13 @@ fn check_cap(case: &Case, relief: &Value, blockages: &[Blocked<'_>]) -> Result<(
         (0..relieving.len()).filter(|&blockage| relieving[blockage].contains(id)).collect()
     };
     let better = all.iter().find(|id| {
-        who(id).is_empty() && helped(id).is_superset(&helped(open)) && helped(id).len() > helped(open).len()
+        who(id).is_empty()
+            && helped(id).is_superset(&helped(open))
+            && helped(id).len() > helped(open).len()
     });
-    better.map_or(Ok(()), |id| Err(format!("better cap: {id} helps wherever {open} does, and elsewhere")))
+    better.map_or(Ok(()), |id| {
+        Err(format!("better cap: {id} helps wherever {open} does, and elsewhere"))
+    })
 }
 
 fn check_rod(case: &Case, relief: &Value, blockages: &[Blocked<'_>]) -> Result<(), String> {
@@ -347,7 +387,9 @@ fn check_rod(case: &Case, relief: &Value, blockages: &[Blocked<'_>]) -> Result<(
     };
     let from_above: BTreeSet<String> = blockages.iter().flat_map(above).collect();
     match relief["rod_from"].as_str() {
-        Some(rod) if case.house.part(rod).kind != "Cleanout" => Err(format!("rod: {rod} is no cleanout")),
+        Some(rod) if case.house.part(rod).kind != "Cleanout" => {
+            Err(format!("rod: {rod} is no cleanout"))
+        }
         Some(rod) if !opens(case, rod) => Err(format!("rod: {rod} does not open")),
         // All pipes together are shorter than a cable here, unless the lengths say otherwise.
         Some(rod) if !from_above.is_empty() && !from_above.contains(rod) => {

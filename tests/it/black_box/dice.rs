@@ -7,7 +7,9 @@ pub(crate) struct Dice(u64);
 
 impl Dice {
     pub(crate) fn of_case(sort: &str, case: u64) -> Self {
-        let mixed = sort.bytes().fold(case, |hash, byte| (hash ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3));
+        let mixed = sort
+            .bytes()
+            .fold(case, |hash, byte| (hash ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3));
         Self(mixed)
     }
 

@@ -39,7 +39,12 @@ impl Site {
                 });
             }
         }
-        let yard = Room { id: "yard".to_owned(), name: "Yard".to_owned(), level: Some("ground".to_owned()), outdoors: true };
+        let yard = Room {
+            id: "yard".to_owned(),
+            name: "Yard".to_owned(),
+            level: Some("ground".to_owned()),
+            outdoors: true,
+        };
         house.rooms.push(yard);
         let well_kept = dice.chance(50);
         Self { dice, house, left: devices, well_kept }
@@ -95,7 +100,14 @@ impl Site {
             let mut step = |most: usize| self.dice.below(most) as f64 / 10.0;
             (step(90), step(90), step(18))
         });
-        self.house.parts.push(Part { id: id.clone(), kind, name: format!("{kind} {number}"), room, at, ..Part::default() });
+        self.house.parts.push(Part {
+            id: id.clone(),
+            kind,
+            name: format!("{kind} {number}"),
+            room,
+            at,
+            ..Part::default()
+        });
         id
     }
 
@@ -122,7 +134,13 @@ impl Site {
     }
 
     /// Adds a device of `kind` behind `from`, if there may be one more and the dice say so.
-    fn device(&mut self, from: &str, kind: &'static str, carries: &'static str, percent: usize) -> String {
+    fn device(
+        &mut self,
+        from: &str,
+        kind: &'static str,
+        carries: &'static str,
+        percent: usize,
+    ) -> String {
         let percent = if self.well_kept { percent + 15 } else { percent };
         if self.left == 0 || !self.dice.chance(percent) {
             return from.to_owned();
@@ -141,14 +159,16 @@ impl Site {
             return;
         }
         let state = self.dice.of(&[
-            "Works", "Works", "Works", "Works", "Works", "Unknown", "Unknown", "", "", "Stiff", "Seized", "LeaksBy",
+            "Works", "Works", "Works", "Works", "Works", "Unknown", "Unknown", "", "", "Stiff",
+            "Seized", "LeaksBy",
         ]);
         let who = match self.dice.below(20) {
             0 => "Licensed",
             1 | 2 => "Utility",
             _ => "",
         };
-        let tool = self.dice.chance(15).then(|| self.dice.of(&["curb key", "screwdriver"]).to_owned());
+        let tool =
+            self.dice.chance(15).then(|| self.dice.of(&["curb key", "screwdriver"]).to_owned());
         let shut = self.dice.chance(4);
         let part = self.part(id);
         (part.state, part.operable_by, part.tool, part.normally_shut) = (state, who, tool, shut);

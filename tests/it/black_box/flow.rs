@@ -25,7 +25,9 @@ impl Sort {
     fn is_source(self, kind: &str) -> bool {
         match self {
             Self::Water => matches!(kind, "WaterMain" | "Well"),
-            Self::Power => matches!(kind, "ElectricityService" | "Generator" | "Inverter" | "Battery"),
+            Self::Power => {
+                matches!(kind, "ElectricityService" | "Generator" | "Inverter" | "Battery")
+            }
             Self::Gas => kind == "GasMeter",
         }
     }
@@ -34,7 +36,9 @@ impl Sort {
     pub(crate) fn isolates(self, kind: &str) -> bool {
         match self {
             Self::Water => kind == "IsolatingValve",
-            Self::Power => matches!(kind, "ServiceDisconnect" | "Breaker" | "Disconnect" | "TransferSwitch"),
+            Self::Power => {
+                matches!(kind, "ServiceDisconnect" | "Breaker" | "Disconnect" | "TransferSwitch")
+            }
             Self::Gas => kind == "GasValve",
         }
     }
@@ -92,15 +96,22 @@ impl<'a> Flow<'a> {
     pub(crate) fn leads(&self, from: usize, to: usize) -> bool {
         self.at[from].iter().any(|&line| {
             let way = self.ways[line];
-            (way.from == from && way.to == to) || (way.to == from && way.from == to && self.goes(line, false))
+            (way.from == from && way.to == to)
+                || (way.to == from && way.from == to && self.goes(line, false))
         })
     }
 
     /// Runs the system with some parts shut and some sources at work.
-    pub(crate) fn run(&self, shut: &dyn Fn(usize) -> bool, works: &dyn Fn(usize) -> bool) -> Running {
+    pub(crate) fn run(
+        &self,
+        shut: &dyn Fn(usize) -> bool,
+        works: &dyn Fn(usize) -> bool,
+    ) -> Running {
         let mut running = vec![(false, false); self.ways.len()];
         let mut news: Vec<(usize, bool)> = Vec::new();
-        for part in (0..self.source.len()).filter(|&part| self.source[part] && works(part) && !shut(part)) {
+        for part in
+            (0..self.source.len()).filter(|&part| self.source[part] && works(part) && !shut(part))
+        {
             self.leave(part, None, &mut running, &mut news);
         }
         while let Some((line, forward)) = news.pop() {
@@ -113,13 +124,23 @@ impl<'a> Flow<'a> {
         running
     }
 
-    fn leave(&self, part: usize, by: Option<usize>, running: &mut Running, news: &mut Vec<(usize, bool)>) {
+    fn leave(
+        &self,
+        part: usize,
+        by: Option<usize>,
+        running: &mut Running,
+        news: &mut Vec<(usize, bool)>,
+    ) {
         for &line in &self.at[part] {
             let way = self.ways[line];
             for forward in [true, false] {
                 let starts = if forward { way.from } else { way.to };
                 let done = if forward { running[line].0 } else { running[line].1 };
-                if starts != part || done || !self.goes(line, forward) || !self.passes(part, by, line) {
+                if starts != part
+                    || done
+                    || !self.goes(line, forward)
+                    || !self.passes(part, by, line)
+                {
                     continue;
                 }
                 if forward {
@@ -145,8 +166,16 @@ impl<'a> Flow<'a> {
         let distributes = |part: usize| {
             matches!(
                 self.house.parts[part].kind,
-                "ElectricityService" | "Generator" | "Inverter" | "Battery" | "ElectricityMeter" | "Panel"
-                    | "ServiceDisconnect" | "Breaker" | "Disconnect" | "TransferSwitch"
+                "ElectricityService"
+                    | "Generator"
+                    | "Inverter"
+                    | "Battery"
+                    | "ElectricityMeter"
+                    | "Panel"
+                    | "ServiceDisconnect"
+                    | "Breaker"
+                    | "Disconnect"
+                    | "TransferSwitch"
             )
         };
         self.sort != Sort::Power || (distributes(way.from) && distributes(way.to))
@@ -175,13 +204,15 @@ impl<'a> Flow<'a> {
     pub(crate) fn reaches(&self, running: &Running, part: usize) -> bool {
         self.source[part]
             || self.at[part].iter().any(|&line| {
-                (running[line].0 && self.ways[line].to == part) || (running[line].1 && self.ways[line].from == part)
+                (running[line].0 && self.ways[line].to == part)
+                    || (running[line].1 && self.ways[line].from == part)
             })
     }
 
     /// True if something comes in that the part can use: by its inlet, where it has one.
     pub(crate) fn serves(&self, running: &Running, part: usize) -> bool {
-        let by_inlet = || self.at[part].iter().any(|&line| running[line].0 && self.ways[line].to == part);
+        let by_inlet =
+            || self.at[part].iter().any(|&line| running[line].0 && self.ways[line].to == part);
         match self.house.parts[part].kind {
             "BackflowPreventer" | "CheckValve" | "PressureReducingValve" | "CirculationPump"
                 if self.sort == Sort::Water =>
@@ -197,12 +228,21 @@ impl<'a> Flow<'a> {
     /// Reading: a hole in a line may be anywhere in it, so both its ends push into it, even if what
     /// comes from the far end could not pass on; `one_way: true` does not tell where in the line the
     /// flap is.
-    pub(crate) fn stands_in(&self, running: &Running, shut: &dyn Fn(usize) -> bool, from: &str, to: &str) -> bool {
-        let ids = |way: &Way| (self.house.parts[way.from].id.as_str(), self.house.parts[way.to].id.as_str());
+    pub(crate) fn stands_in(
+        &self,
+        running: &Running,
+        shut: &dyn Fn(usize) -> bool,
+        from: &str,
+        to: &str,
+    ) -> bool {
+        let ids = |way: &Way| {
+            (self.house.parts[way.from].id.as_str(), self.house.parts[way.to].id.as_str())
+        };
         let line = self.ways.iter().position(|way| ids(way) == (from, to)).unwrap();
         let end = self.ways[line].to;
         let back = self.at[end].iter().any(|&by| {
-            let arrives = (running[by].0 && self.ways[by].to == end) || (running[by].1 && self.ways[by].from == end);
+            let arrives = (running[by].0 && self.ways[by].to == end)
+                || (running[by].1 && self.ways[by].from == end);
             arrives && by != line && self.passes(end, Some(by), line)
         });
         running[line].0 || (self.both_ways(line) && !shut(end) && (back || self.source[end]))
@@ -213,7 +253,20 @@ impl<'a> Flow<'a> {
 fn is_fixture(kind: &str) -> bool {
     matches!(
         kind,
-        "Tap" | "HoseBibb" | "Irrigation" | "IceMaker" | "SprinklerRiser" | "Sink" | "Basin" | "Bath" | "Shower"
-            | "Toilet" | "WashingMachine" | "Dishwasher" | "Appliance" | "AirHandler" | "MedicalDevice"
+        "Tap"
+            | "HoseBibb"
+            | "Irrigation"
+            | "IceMaker"
+            | "SprinklerRiser"
+            | "Sink"
+            | "Basin"
+            | "Bath"
+            | "Shower"
+            | "Toilet"
+            | "WashingMachine"
+            | "Dishwasher"
+            | "Appliance"
+            | "AirHandler"
+            | "MedicalDevice"
     )
 }

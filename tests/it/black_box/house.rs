@@ -81,9 +81,12 @@ impl House {
 
     /// The text of the home file.
     pub(crate) fn text(&self) -> String {
-        let mut text = String::from("#![enable(implicit_some)]\nHome(\n    format: 1,\n    name: \"Sketch\",\n    levels: [\n");
+        let mut text = String::from(
+            "#![enable(implicit_some)]\nHome(\n    format: 1,\n    name: \"Sketch\",\n    levels: [\n",
+        );
         for (id, height) in &self.levels {
-            writeln!(text, "        (id: {id:?}, name: \"Floor {id}\", elevation_m: {height:?}),").unwrap();
+            writeln!(text, "        (id: {id:?}, name: \"Floor {id}\", elevation_m: {height:?}),")
+                .unwrap();
         }
         text.push_str("    ],\n    spaces: [\n");
         for room in &self.rooms {
@@ -102,7 +105,8 @@ impl House {
         }
         text.push_str("    ],\n    connections: [\n");
         for line in &self.lines {
-            let mut fields = format!("from: {:?}, to: {:?}, carries: {}", line.from, line.to, line.carries);
+            let mut fields =
+                format!("from: {:?}, to: {:?}, carries: {}", line.from, line.to, line.carries);
             if let Some(length) = line.length_m {
                 write!(fields, ", length_m: {length:?}").unwrap();
             }
@@ -120,7 +124,8 @@ impl House {
 
 impl Part {
     fn fields(&self) -> String {
-        let mut fields = format!("id: {:?}, kind: {}, name: {}", self.id, self.kind, quoted(&self.name));
+        let mut fields =
+            format!("id: {:?}, kind: {}, name: {}", self.id, self.kind, quoted(&self.name));
         if let Some(room) = &self.room {
             write!(fields, ", space: {room:?}").unwrap();
         }
@@ -160,6 +165,21 @@ impl Part {
         }
         fields
     }
+}
+
+/// True for what can stand shut or off, so that nothing comes through.
+pub(crate) fn can_stand_off(kind: &str) -> bool {
+    matches!(
+        kind,
+        "IsolatingValve"
+            | "GasValve"
+            | "ServiceDisconnect"
+            | "Breaker"
+            | "Disconnect"
+            | "TransferSwitch"
+            | "Switch"
+            | "Gfci"
+    )
 }
 
 /// A text in quotation marks, in the way of RON.

@@ -9,10 +9,35 @@ use super::house::House;
 pub(crate) fn is_missed(kind: &str) -> bool {
     matches!(
         kind,
-        "Tap" | "HoseBibb" | "Irrigation" | "IceMaker" | "SprinklerRiser" | "Sink" | "Basin" | "Bath" | "Shower"
-            | "Toilet" | "WashingMachine" | "Dishwasher" | "WaterHeater" | "Gfci" | "Receptacle" | "Light"
-            | "Lampholder" | "Appliance" | "SumpPump" | "EjectorPit" | "SumpPit" | "SmokeAlarm" | "MedicalDevice"
-            | "AirHandler" | "CondensatePump" | "Thermostat" | "GasAppliance" | "Well" | "CirculationPump"
+        "Tap"
+            | "HoseBibb"
+            | "Irrigation"
+            | "IceMaker"
+            | "SprinklerRiser"
+            | "Sink"
+            | "Basin"
+            | "Bath"
+            | "Shower"
+            | "Toilet"
+            | "WashingMachine"
+            | "Dishwasher"
+            | "WaterHeater"
+            | "Gfci"
+            | "Receptacle"
+            | "Light"
+            | "Lampholder"
+            | "Appliance"
+            | "SumpPump"
+            | "EjectorPit"
+            | "SumpPit"
+            | "SmokeAlarm"
+            | "MedicalDevice"
+            | "AirHandler"
+            | "CondensatePump"
+            | "Thermostat"
+            | "GasAppliance"
+            | "Well"
+            | "CirculationPump"
     )
 }
 
@@ -22,7 +47,12 @@ pub(crate) fn is_critical(house: &House, id: &str) -> bool {
     part.critical
         || matches!(
             part.kind,
-            "MedicalDevice" | "SumpPump" | "SumpPit" | "EjectorPit" | "SmokeAlarm" | "SprinklerRiser"
+            "MedicalDevice"
+                | "SumpPump"
+                | "SumpPit"
+                | "EjectorPit"
+                | "SmokeAlarm"
+                | "SprinklerRiser"
         )
 }
 
@@ -31,7 +61,11 @@ pub(crate) fn is_critical(house: &House, id: &str) -> bool {
 /// A part with water and power lines needs both; a source that is wired needs its current, or gas.
 /// Of two lines of the same sort one is enough, except for a load of two poles or more on single
 /// breakers, which needs all of them.
-pub(crate) fn goes_off(house: &House, before: &BTreeSet<&str>, after: &BTreeSet<&str>) -> BTreeSet<String> {
+pub(crate) fn goes_off(
+    house: &House,
+    before: &BTreeSet<&str>,
+    after: &BTreeSet<&str>,
+) -> BTreeSet<String> {
     let flows = [Sort::Water, Sort::Power, Sort::Gas].map(|sort| Flow::of(house, sort));
     let had = served(house, &flows, before);
     let has = served(house, &flows, after);
@@ -70,12 +104,17 @@ fn served(house: &House, flows: &[Flow<'_>; 3], shut: &BTreeSet<&str>) -> [Vec<b
         let mut next = served.clone();
         for (sort, flow) in flows.iter().enumerate() {
             let works = |place: usize| {
-                (0..3).filter(|&other| other != sort && flows[other].has(place)).all(|other| served[other][place])
+                (0..3)
+                    .filter(|&other| other != sort && flows[other].has(place))
+                    .all(|other| served[other][place])
             };
             let running = both_poles(house, flow, &is_shut, &works);
             for place in 0..house.parts.len() {
                 let own = !flow.is_source(place) || works(place);
-                next[sort][place] = own && !is_shut(place) && flow.has(place) && flow.serves(&running.0, place)
+                next[sort][place] = own
+                    && !is_shut(place)
+                    && flow.has(place)
+                    && flow.serves(&running.0, place)
                     && !running.1.contains(&place);
             }
         }
@@ -103,12 +142,21 @@ fn both_poles(
                 let load = &house.parts[place];
                 let feeds: Vec<usize> = (0..house.parts.len())
                     .filter(|&other| {
-                        house.lines.iter().any(|l| l.carries == "Power" && l.to == load.id && l.from == house.parts[other].id)
+                        house.lines.iter().any(|l| {
+                            l.carries == "Power"
+                                && l.to == load.id
+                                && l.from == house.parts[other].id
+                        })
                     })
                     .collect();
-                let single = |&feed: &usize| house.parts[feed].kind == "Breaker" && house.parts[feed].poles < 2;
+                let single = |&feed: &usize| {
+                    house.parts[feed].kind == "Breaker" && house.parts[feed].poles < 2
+                };
                 let alive = |&feed: &usize| !shut(feed) && flow.reaches(&running, feed);
-                load.kind == "Appliance" && feeds.len() >= 2 && feeds.iter().all(single) && !feeds.iter().all(alive)
+                load.kind == "Appliance"
+                    && feeds.len() >= 2
+                    && feeds.iter().all(single)
+                    && !feeds.iter().all(alive)
             })
             .collect();
         if more == half {

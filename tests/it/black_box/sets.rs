@@ -9,7 +9,7 @@ use super::ask::{Asked, Case, answer, hold, texts};
 use super::dice::Dice;
 use super::draw::Site;
 use super::flow::{Flow, Sort};
-use super::house::House;
+use super::house::{House, can_stand_off};
 use super::impact::{goes_off, is_critical, is_missed};
 
 /// More devices than this are not tried: the case is drawn anew.
@@ -62,26 +62,41 @@ fn sparks(dice: Dice) -> Option<Case> {
     Some(case(&mut site.dice, house, "sparks", at, Sort::Power))
 }
 
-fn spot(dice: &mut Dice, house: &House, sort: Sort, fits: fn(&House, &str) -> bool) -> Option<String> {
+fn spot(
+    dice: &mut Dice,
+    house: &House,
+    sort: Sort,
+    fits: fn(&House, &str) -> bool,
+) -> Option<String> {
     if dice.chance(25) {
-        let lines: Vec<_> = house.lines.iter().filter(|line| sort.media().contains(&line.carries)).collect();
+        let lines: Vec<_> =
+            house.lines.iter().filter(|line| sort.media().contains(&line.carries)).collect();
         let line = dice.of(&lines);
         // A pair of parts names the first line between them, whatever it carries.
         let first = house.lines.iter().find(|other| {
-            (other.from == line.from && other.to == line.to) || (other.from == line.to && other.to == line.from)
+            (other.from == line.from && other.to == line.to)
+                || (other.from == line.to && other.to == line.from)
         })?;
-        return sort.media().contains(&first.carries).then(|| format!("{}..{}", first.from, first.to));
+        return sort
+            .media()
+            .contains(&first.carries)
+            .then(|| format!("{}..{}", first.from, first.to));
     }
     let fits = house.parts.iter().filter(|part| fits(house, &part.id));
     // More often than not at something in use.
     let used = dice.chance(50);
-    let ids: Vec<String> = fits.filter(|part| !used || is_missed(part.kind)).map(|part| part.id.clone()).collect();
+    let ids: Vec<String> =
+        fits.filter(|part| !used || is_missed(part.kind)).map(|part| part.id.clone()).collect();
     (!ids.is_empty()).then(|| dice.of(&ids))
 }
 
 fn case(dice: &mut Dice, house: House, trouble: &'static str, at: String, sort: Sort) -> Case {
-    let devices: Vec<String> =
-        house.parts.iter().filter(|part| sort.isolates(part.kind)).map(|part| part.id.clone()).collect();
+    let devices: Vec<String> = house
+        .parts
+        .iter()
+        .filter(|part| sort.isolates(part.kind))
+        .map(|part| part.id.clone())
+        .collect();
     let mut asked = Asked { trouble, at, failed: Vec::new(), seen: Vec::new() };
     if !devices.is_empty() {
         while dice.chance(30) {
@@ -120,13 +135,21 @@ impl<'a> Truth<'a> {
             Some(_) => (0..house.parts.len())
                 .filter(|&place| flow.has(place) && may_leak(case, place))
                 .collect(),
-            None => (0..house.parts.len()).filter(|&place| house.parts[place].id == asked.at).collect(),
+            None => {
+                (0..house.parts.len()).filter(|&place| house.parts[place].id == asked.at).collect()
+            }
         };
-        let shut: BTreeSet<&str> =
-            house.parts.iter().map(|part| part.id.as_str()).filter(|id| is_shut(case, id)).collect();
+        let shut: BTreeSet<&str> = house
+            .parts
+            .iter()
+            .map(|part| part.id.as_str())
+            .filter(|id| is_shut(case, id))
+            .collect();
         let usable = (0..house.parts.len())
             .filter(|&place| sort.isolates(house.parts[place].kind) && flow.has(place))
-            .filter(|place| !targets.contains(place) && may_be_used(case, &house.parts[*place].id, &shut))
+            .filter(|place| {
+                !targets.contains(place) && may_be_used(case, &house.parts[*place].id, &shut)
+            })
             .collect();
         Self { house, flow, targets, line, shut, usable }
     }
@@ -172,7 +195,8 @@ impl<'a> Truth<'a> {
 /// Reading: one that failed, or is known to leak by, does not hold and so is not shut.
 fn is_shut(case: &Case, id: &str) -> bool {
     let part = case.house.part(id);
-    if case.asked.failed.iter().any(|failed| failed == id) || part.state == "LeaksBy" {
+    let failed = case.asked.failed.iter().any(|failed| failed == id);
+    if failed || part.state == "LeaksBy" || !can_stand_off(part.kind) {
         return false;
     }
     match case.asked.seen.iter().rev().find(|(seen, _)| seen == id) {
@@ -197,7 +221,11 @@ fn stands_in_water(case: &Case, id: &str) -> bool {
     let part = case.house.part(id);
     let panel = || {
         let feeds = case.house.lines.iter().filter(|l| l.carries == "Power" && l.to == id);
-        feeds.map(|line| case.house.part(&line.from)).find(|feed| feed.kind == "Panel")?.room.clone()
+        feeds
+            .map(|line| case.house.part(&line.from))
+            .find(|feed| feed.kind == "Panel")?
+            .room
+            .clone()
     };
     let room = part.room.clone().or_else(|| (part.kind == "Breaker").then(panel).flatten());
     case.asked.seen.iter().any(|(at, seen)| *seen == "wet" && Some(at) == room.as_ref())
@@ -209,14 +237,19 @@ fn controls_sprinklers(house: &House, id: &str) -> bool {
     let mut below: BTreeSet<&str> = BTreeSet::new();
     let mut stack = vec![id];
     while let Some(at) = stack.pop() {
-        for line in house.lines.iter().filter(|l| l.from == at && Sort::Water.media().contains(&l.carries)) {
+        for line in
+            house.lines.iter().filter(|l| l.from == at && Sort::Water.media().contains(&l.carries))
+        {
             if below.insert(&line.to) {
                 stack.push(&line.to);
             }
         }
     }
-    let kinds: Vec<&str> = below.iter().map(|id| house.part(id).kind).filter(|kind| is_missed(kind)).collect();
-    house.part(id).kind == "IsolatingValve" && !kinds.is_empty() && kinds.iter().all(|kind| *kind == "SprinklerRiser")
+    let kinds: Vec<&str> =
+        below.iter().map(|id| house.part(id).kind).filter(|kind| is_missed(kind)).collect();
+    house.part(id).kind == "IsolatingValve"
+        && !kinds.is_empty()
+        && kinds.iter().all(|kind| *kind == "SprinklerRiser")
 }
 
 /// True if a part can be what leaks (or sparks) when the spot is a room.
@@ -230,7 +263,8 @@ fn may_leak(case: &Case, place: usize) -> bool {
         return room == case.asked.at;
     }
     let floor = |id: &str| case.house.room(id).and_then(|room| case.house.floor_m(room)).unwrap();
-    !matches!(part.kind, "WaterMain" | "Well") && (room == case.asked.at || floor(room) > floor(&case.asked.at))
+    !matches!(part.kind, "WaterMain" | "Well")
+        && (room == case.asked.at || floor(room) > floor(&case.asked.at))
 }
 
 fn check(case: &Case, folder: &Path) -> Result<(), String> {
@@ -239,20 +273,31 @@ fn check(case: &Case, folder: &Path) -> Result<(), String> {
     let answer = answer(case, folder)?;
     let sets: Vec<&Value> = answer["sets"].as_array().unwrap().iter().collect();
     if truth.line.is_none() && truth.targets.iter().all(|&place| !truth.flow.has(place)) {
-        return if sets.is_empty() { Ok(()) } else { Err("sets without a feed: nothing leads there".to_owned()) };
+        return if sets.is_empty() {
+            Ok(())
+        } else {
+            Err("sets without a feed: nothing leads there".to_owned())
+        };
     }
     if !truth.runs_with(&BTreeSet::new()) {
-        return if sets.is_empty() { Ok(()) } else { Err("sets without need: nothing feeds it".to_owned()) };
+        return if sets.is_empty() {
+            Ok(())
+        } else {
+            Err("sets without need: nothing feeds it".to_owned())
+        };
     }
     let minimal = truth.minimal();
-    let told: Vec<BTreeSet<String>> = sets.iter().map(|set| texts(&set["close"]).into_iter().collect()).collect();
+    let told: Vec<BTreeSet<String>> =
+        sets.iter().map(|set| texts(&set["close"]).into_iter().collect()).collect();
     for (set, told) in sets.iter().zip(&told) {
         if !minimal.iter().any(|set| same(set, told)) {
             return Err(format!("wrong set: {told:?} is not one of {minimal:?}"));
         }
         check_set(case, &truth, set)?;
     }
-    let by = |set: &BTreeSet<&str>| set.iter().map(|id| rank(case.house.part(id).operable_by)).max().unwrap();
+    let by = |set: &BTreeSet<&str>| {
+        set.iter().map(|id| rank(case.house.part(id).operable_by)).max().unwrap()
+    };
     let anyone: Vec<&BTreeSet<&str>> = minimal.iter().filter(|set| by(set) == 0).collect();
     let must = if minimal.len() <= ALL_LISTED { minimal.iter().collect() } else { anyone };
     if must.len() <= ALL_LISTED {
@@ -265,7 +310,8 @@ fn check(case: &Case, folder: &Path) -> Result<(), String> {
     if minimal.len() > ALL_LISTED && told.len() < ALL_LISTED {
         return Err(format!("too few sets: {} of {}", told.len(), minimal.len()));
     }
-    let only_theirs = |set: &BTreeSet<&str>| set.iter().all(|id| case.house.part(id).operable_by == "Utility");
+    let only_theirs =
+        |set: &BTreeSet<&str>| set.iter().all(|id| case.house.part(id).operable_by == "Utility");
     if minimal.iter().any(only_theirs) && !sets.iter().any(|set| set["by"] == "utility") {
         return Err("last resort: the utility could, and is not told".to_owned());
     }
@@ -301,7 +347,8 @@ fn check_set(case: &Case, truth: &Truth<'_>, set: &Value) -> Result<(), String> 
     if rank(set["by"].as_str().unwrap()) != who {
         return Err(format!("by: {} for {close:?}", set["by"]));
     }
-    let mut tools: Vec<String> = close.iter().filter_map(|id| case.house.part(id).tool.clone()).collect();
+    let mut tools: Vec<String> =
+        close.iter().filter_map(|id| case.house.part(id).tool.clone()).collect();
     tools.sort();
     tools.dedup();
     if texts(&set["needs"]) != tools {
@@ -311,7 +358,9 @@ fn check_set(case: &Case, truth: &Truth<'_>, set: &Value) -> Result<(), String> 
     after.extend(close.iter().map(String::as_str));
     let expected = goes_off(&case.house, &truth.shut, &after);
     let listed = texts(&set["goes_off"]);
-    if listed.iter().cloned().collect::<BTreeSet<String>>() != expected || listed.len() != expected.len() {
+    if listed.iter().cloned().collect::<BTreeSet<String>>() != expected
+        || listed.len() != expected.len()
+    {
         return Err(format!("goes off: {listed:?} for {close:?}, it is {expected:?}"));
     }
     if !listed.iter().map(|id| !is_critical(&case.house, id)).is_sorted() {
@@ -323,7 +372,9 @@ fn check_set(case: &Case, truth: &Truth<'_>, set: &Value) -> Result<(), String> 
         return Err(format!("figures: {seconds} s, confidence {sure}"));
     }
     let litres = set["litres"].as_f64();
-    if litres.is_some() != (truth.flow.sort == Sort::Water) || litres.is_some_and(|litres| litres <= 0.0) {
+    if litres.is_some() != (truth.flow.sort == Sort::Water)
+        || litres.is_some_and(|litres| litres <= 0.0)
+    {
         return Err(format!("litres: {litres:?}"));
     }
     Ok(())

@@ -42,7 +42,13 @@ pub(crate) fn home(dice: &mut Dice) -> House {
 }
 
 fn devices(dice: &mut Dice, house: &mut House) {
-    let all: &[(&str, &str)] = &[("Utility", ""), ("Licensed", ""), ("", "Seized"), ("", "LeaksBy"), ("Utility", "Seized")];
+    let all: &[(&str, &str)] = &[
+        ("Utility", ""),
+        ("Licensed", ""),
+        ("", "Seized"),
+        ("", "LeaksBy"),
+        ("Utility", "Seized"),
+    ];
     if dice.chance(20) {
         let (who, state) = dice.of(all);
         for part in house.parts.iter_mut().filter(|part| is_device(part.kind)) {
@@ -65,7 +71,13 @@ fn devices(dice: &mut Dice, house: &mut House) {
 fn is_device(kind: &str) -> bool {
     matches!(
         kind,
-        "IsolatingValve" | "Breaker" | "ServiceDisconnect" | "Disconnect" | "TransferSwitch" | "Cleanout" | "GasValve"
+        "IsolatingValve"
+            | "Breaker"
+            | "ServiceDisconnect"
+            | "Disconnect"
+            | "TransferSwitch"
+            | "Cleanout"
+            | "GasValve"
     )
 }
 
@@ -144,14 +156,29 @@ fn people(dice: &mut Dice) -> String {
         text.push_str("    units: Us,\n");
     }
     let roles = [
-        "WaterUtility", "SewerUtility", "ElectricityUtility", "GasUtility", "Emergency", "Plumber", "Electrician",
-        "Cooling", "Builder", "Manager", "Neighbor",
+        "WaterUtility",
+        "SewerUtility",
+        "ElectricityUtility",
+        "GasUtility",
+        "Emergency",
+        "Plumber",
+        "Electrician",
+        "Cooling",
+        "Builder",
+        "Manager",
+        "Neighbor",
     ];
     text.push_str("    contacts: [\n");
     for (number, role) in roles.iter().enumerate() {
         if dice.chance(50) {
-            let phone = if dice.chance(80) { format!(", phone: \"555-01{number:02}\"") } else { String::new() };
-            text.push_str(&format!("        (id: \"c{number}\", name: \"The {role}\", role: {role}{phone}),\n"));
+            let phone = if dice.chance(80) {
+                format!(", phone: \"555-01{number:02}\"")
+            } else {
+                String::new()
+            };
+            text.push_str(&format!(
+                "        (id: \"c{number}\", name: \"The {role}\", role: {role}{phone}),\n"
+            ));
         }
     }
     text.push_str("    ],\n");

@@ -33,8 +33,12 @@ fn fault(text: &str) -> Option<&'static str> {
     if text.contains("{$") || text.contains("{ $") {
         return Some("an unfilled place");
     }
-    let key = |word: &str| !word.is_empty() && word.bytes().all(|b| b.is_ascii_lowercase() || b"-0123456789".contains(&b));
-    let bracketed = text.split('[').skip(1).filter_map(|rest| rest.split_once(']')).any(|(word, _)| key(word));
+    let key = |word: &str| {
+        !word.is_empty()
+            && word.bytes().all(|b| b.is_ascii_lowercase() || b"-0123456789".contains(&b))
+    };
+    let bracketed =
+        text.split('[').skip(1).filter_map(|rest| rest.split_once(']')).any(|(word, _)| key(word));
     bracketed.then_some("a missing text")
 }
 

@@ -169,7 +169,7 @@ impl Case {
         // Subsets come before what holds them, so a set that holds one found before is not minimal.
         let mut sets: Vec<u32> = Vec::new();
         for set in subsets(devices) {
-            if !sets.iter().any(|&smaller| smaller & set == smaller) && self.isolates(set) {
+            if sets.iter().all(|&smaller| smaller & set != smaller) && self.isolates(set) {
                 sets.push(set);
             }
         }

@@ -20,17 +20,17 @@ proptest! {
         let network = case.network();
         let operable = |n: Node| case.nodes[n as usize].effort.is_some();
         let lines = lines_of_defence(&network, operable);
-        for node in 0..case.nodes.len() {
+        for (node, &count) in lines.iter().enumerate() {
             let mut one = case.clone();
             one.targets = vec![node as Node];
             let sets = one.minimal_sets(one.usable());
             if case.nodes[node].is == Is::Source {
-                prop_assert_eq!(lines[node], 0);
+                prop_assert_eq!(count, 0);
             } else if sets == [0] {
-                prop_assert_eq!(lines[node], NO_FEED);
+                prop_assert_eq!(count, NO_FEED);
             } else {
                 let most = packed(&sets, 0, &mut BTreeMap::new());
-                prop_assert_eq!(lines[node], most, "node {} of {:?}", node, case);
+                prop_assert_eq!(count, most, "node {} of {:?}", node, case);
             }
         }
     }

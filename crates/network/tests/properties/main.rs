@@ -5,6 +5,7 @@
 #![expect(
     clippy::indexing_slicing,
     clippy::cast_possible_truncation,
+    clippy::unwrap_used,
     reason = "cases have at most a dozen nodes, numbered by the case itself"
 )]
 

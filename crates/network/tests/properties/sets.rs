@@ -47,6 +47,20 @@ proptest! {
     }
 
     #[test]
+    fn where_effort_alone_counts_losses_change_nothing(case in cases(), k in 1..7_usize) {
+        let network = case.network();
+        let mut free = case.clone();
+        for part in &mut free.nodes {
+            part.loss = 0;
+        }
+        let all = expected(&free);
+        let mut isolator = Isolator::without_loss(&network, &case, Cutter::new(&network));
+        let found = isolator.best(&case.targets, k, usize::MAX);
+        prop_assert!(found.proven);
+        prop_assert_eq!(&found.sets, &all[..k.min(all.len())]);
+    }
+
+    #[test]
     fn a_small_budget_never_gives_a_wrong_set_and_never_claims_proof(
         case in cases(), budget in 0..12_usize, k in 1..5_usize,
     ) {

@@ -43,9 +43,9 @@ proptest! {
         let sums = Dominators::of(&network, |n| shut & (1 << n) != 0)
             .sums(|n| case.nodes[n as usize].loss);
         let wet = case.wet(shut);
-        for node in 0..case.nodes.len() {
+        for (node, &sum) in sums.iter().enumerate() {
             let gone = if wet & (1 << node) == 0 { 0 } else { wet & !without(&case, node, shut) };
-            prop_assert_eq!(sums[node], ones(gone).map(|n| case.nodes[n].loss).sum::<u64>());
+            prop_assert_eq!(sum, ones(gone).map(|n| case.nodes[n].loss).sum::<u64>());
         }
     }
 

@@ -3,6 +3,7 @@
 #![expect(
     clippy::indexing_slicing,
     clippy::cast_possible_truncation,
+    clippy::unwrap_used,
     reason = "the data is numbered without gaps, and small"
 )]
 

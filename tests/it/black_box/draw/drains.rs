@@ -23,7 +23,15 @@ impl Site {
             let below = self.dice.of(&nodes);
             let trap = if self.dice.chance(40) { self.above(&below, &["Trap"]) } else { below };
             let kind = [
-                "Sink", "Basin", "Bath", "Shower", "Toilet", "FloorDrain", "FloorDrain", "WashingMachine", "Standpipe",
+                "Sink",
+                "Basin",
+                "Bath",
+                "Shower",
+                "Toilet",
+                "FloorDrain",
+                "FloorDrain",
+                "WashingMachine",
+                "Standpipe",
             ];
             self.above(&trap, &kind);
         }

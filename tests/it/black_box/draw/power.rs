@@ -52,7 +52,11 @@ impl Site {
                 self.join(&generator, &transfer, POWER);
             }
             _ => {
-                let inlet = if self.dice.chance(50) { self.on(&generator, "JunctionBox", POWER) } else { generator };
+                let inlet = if self.dice.chance(50) {
+                    self.on(&generator, "JunctionBox", POWER)
+                } else {
+                    generator
+                };
                 let breaker = self.device(&inlet, "Breaker", POWER, 90);
                 if breaker != inlet {
                     let shut = self.dice.chance(60);

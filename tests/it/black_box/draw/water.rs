@@ -128,7 +128,16 @@ impl Site {
 
     fn fixture(&mut self, cold: &[String], hot: &[String]) {
         let kind = self.dice.of(&[
-            "Sink", "Sink", "Basin", "Bath", "Shower", "Toilet", "WashingMachine", "Dishwasher", "Tap", "IceMaker",
+            "Sink",
+            "Sink",
+            "Basin",
+            "Bath",
+            "Shower",
+            "Toilet",
+            "WashingMachine",
+            "Dishwasher",
+            "Tap",
+            "IceMaker",
         ]);
         let fixture = self.add(kind);
         let both = matches!(kind, "Sink" | "Basin" | "Bath" | "Shower" | "WashingMachine");
@@ -196,7 +205,9 @@ impl Site {
             .house
             .parts
             .iter()
-            .filter(|part| matches!(part.kind, "Well" | "WaterHeater" | "CirculationPump" | "WashingMachine"))
+            .filter(|part| {
+                matches!(part.kind, "Well" | "WaterHeater" | "CirculationPump" | "WashingMachine")
+            })
             .map(|part| part.id.clone())
             .collect();
         if needy.is_empty() {
@@ -213,7 +224,11 @@ impl Site {
         for id in needy {
             if self.dice.chance(70) {
                 let breaker = self.on(&panel, "Breaker", "Power");
-                let tip = if self.dice.chance(30) { self.on(&breaker, "Receptacle", "Power") } else { breaker };
+                let tip = if self.dice.chance(30) {
+                    self.on(&breaker, "Receptacle", "Power")
+                } else {
+                    breaker
+                };
                 self.join(&tip, &id, "Power");
             }
         }
