@@ -3,6 +3,7 @@
 //! The rules are those of `DEVELOPERS.md`, one function each, named by its number. They look only at
 //! the home, the question and the answer, and know nothing of how the answer was made.
 
+mod facts;
 mod nasty;
 mod rules;
 mod texts;

@@ -73,6 +73,13 @@ impl Story {
         texts.join("\n")
     }
 
+    /// How the steps are proven.
+    fn proofs(&self) -> String {
+        let texts: Vec<&str> =
+            self.list("steps").iter().filter_map(|step| step["prove"].as_str()).collect();
+        texts.join("\n")
+    }
+
     /// The ids of the cautions, in order.
     fn cautions(&self) -> Vec<String> {
         self.list("cautions").iter().map(|caution| text(&caution["id"])).collect()

@@ -106,6 +106,8 @@ step-only-utility = Nothing that you may close stops this. Call the water utilit
 step-nothing-isolates = Nothing on the map stops this. Call the water utility now, and ask them to shut the water off at the street.
 step-utility-works-it = Call { $name }: { $phone }. Only they may work { $device }. Do not try it yourself.
 step-licensed-works-it = Call { $name }: { $phone }. Only a licensed person may work { $device }. Do not try it yourself.
+step-open-again = Now open this again, slowly: { $device }. { $where } The rest of the house gets its water back.
+prove-stays-dry = The leak stays dry.
 step-goes-off = { $more ->
     [0] This goes off with it: { $list }.
     [one] This goes off with it: { $list }, and one more.

@@ -27,6 +27,20 @@ pub struct Answer {
     pub call: Vec<Call>,
     /// How to bring it back.
     pub restore: Vec<String>,
+    /// Litres on the floor against time, for the order of the steps and for other ways.
+    #[serde(skip)]
+    pub choices: Vec<Choice>,
+}
+
+/// What a way to cut a leak off lets onto the floor.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Choice {
+    /// Ids of the devices, in the order they are worked.
+    pub close: Vec<String>,
+    /// True if one of them is opened again once the others hold.
+    pub reopens: bool,
+    /// Seconds and likely litres, from 0 to the end; straight lines between.
+    pub curve: Vec<(f64, f64)>,
 }
 
 /// Signal words of ANSI Z535.4, worst first.
@@ -82,6 +96,8 @@ pub enum Act {
     Call,
     /// Shut a valve.
     Close,
+    /// Open a valve again.
+    Open,
     /// Switch off a breaker or disconnect.
     SwitchOff,
     /// Reset a breaker or GFCI, once.

@@ -43,6 +43,7 @@ pub(crate) fn compose(ctx: &Context<'_>, mut draft: Draft) -> Answer {
         relief: draft.relief,
         call,
         restore: draft.restore,
+        choices: draft.choices,
     }
 }
 
@@ -67,6 +68,7 @@ fn rule_2_leave_first(ctx: &Context<'_>, draft: &mut Draft) {
     };
     draft.steps.sort_by_key(rank);
     draft.ways.clear();
+    draft.choices.clear();
     draft.suspects.clear();
     draft.next_check = None;
     draft.relief = None;
@@ -132,8 +134,10 @@ fn nothing_live_in_water(ctx: &Context<'_>, draft: &mut Draft) {
 fn rule_4_the_utility_works_its_own(ctx: &Context<'_>, draft: &mut Draft) {
     let mut calls: Vec<DraftCall> = Vec::new();
     for drafted in &mut draft.steps {
-        let works =
-            matches!(drafted.step.act, Act::Close | Act::SwitchOff | Act::Reset | Act::OpenCap);
+        let works = matches!(
+            drafted.step.act,
+            Act::Close | Act::Open | Act::SwitchOff | Act::Reset | Act::OpenCap
+        );
         let Some(place) = drafted.place.filter(|_| works) else { continue };
         let (id, role) = match ctx.home.components[place].operable_by {
             OperableBy::Anyone => continue,
@@ -279,7 +283,7 @@ fn rule_11_critical_first(ctx: &Context<'_>, draft: &mut Draft) {
     let mut shut: BTreeSet<usize> = draft
         .steps
         .iter()
-        .filter(|s| matches!(s.step.act, Act::Close | Act::SwitchOff))
+        .filter(|s| matches!(s.step.act, Act::Close | Act::Open | Act::SwitchOff))
         .filter_map(|s| s.place)
         .collect();
     if shut.is_empty()

@@ -230,10 +230,18 @@ impl<'a> Context<'a> {
     /// True if water was seen standing in this space, or on something in it.
     fn water_stands(&self, space: &str) -> bool {
         self.question.seen.iter().any(|(id, seen)| {
-            *seen == Seen::Wet
-                && (id == space
-                    || self.places.of(id).is_some_and(|place| self.space_of(place) == Some(space)))
+            *seen == Seen::Wet && (id == space || self.wets_its_space(id) == Some(space))
         })
+    }
+
+    /// Id of the space that is wet when this component is: its own, unless it is there to hold water.
+    fn wets_its_space(&self, id: &str) -> Option<&'a str> {
+        let place = self.places.of(id)?;
+        let holds_water = matches!(
+            self.home.components[place].kind,
+            Kind::CondensatePan | Kind::FloatSwitch | Kind::SumpPit | Kind::EjectorPit
+        );
+        if holds_water { None } else { self.space_of(place) }
     }
 
     /// True if nobody may go to this component: something electrical where it is wet, or anything
@@ -274,7 +282,7 @@ impl<'a> Context<'a> {
             }
             if self.home.space(id).is_some() {
                 wet.insert(id.clone());
-            } else if let Some(space) = self.places.of(id).and_then(|place| self.space_of(place)) {
+            } else if let Some(space) = self.wets_its_space(id) {
                 wet.insert(space.to_owned());
             }
         }

@@ -5,7 +5,7 @@ use quarterturn_home::{Net, Role};
 use crate::catalogue::Fill;
 use crate::context::Context;
 use crate::isolation::{Way, rounded};
-use crate::{Act, Caution, NextCheck, Relief, Step, Suspect, sources};
+use crate::{Act, Caution, Choice, NextCheck, Relief, Step, Suspect, sources};
 
 /// An answer in the making. Only [`crate::compose`] makes an [`crate::Answer`] of it.
 #[derive(Debug, Default)]
@@ -16,6 +16,7 @@ pub(crate) struct Draft {
     pub(crate) ways: Vec<Way>,
     /// The way that the steps work; it need not be among `ways`.
     pub(crate) used: Option<Way>,
+    pub(crate) choices: Vec<Choice>,
     pub(crate) net: Option<Net>,
     pub(crate) suspects: Vec<Suspect>,
     pub(crate) next_check: Option<NextCheck>,

@@ -49,13 +49,16 @@ const LICENSED_WEIGHT: f64 = 20_000.0;
 const UTILITY_WEIGHT: f64 = 200_000.0;
 /// How long they may take to come. Common practice, no source: an hour or two, at night as well.
 const LICENSED_WAIT: f64 = 7_200.0;
-const UTILITY_WAIT: f64 = 3_600.0;
+pub(crate) const UTILITY_WAIT: f64 = 3_600.0;
 /// What a failed try costs, against the chance that it fails.
 const FAILURE_SECONDS: f64 = 60.0;
 
 /// The ways to cut `targets` off, best first: what anyone can do before what a licensed person or
-/// the utility must do, then by effort and by what goes off, then fewer devices, then the order of
-/// the home file.
+/// the utility must do, then by effort (one round past all devices) and by what goes off, then fewer
+/// devices, then the order of the home file.
+///
+/// The search itself counts each device's walk from the start, since only what adds up can be
+/// searched exactly; the sets it finds are then put in order by their rounds.
 pub(crate) fn ways(ctx: &Context<'_>, net: &HomeNet, targets: &[Node]) -> Ways {
     let fed = net.network.is_fed(targets, |node| is_shut(ctx, net, node));
     if !fed {
@@ -68,8 +71,16 @@ pub(crate) fn ways(ctx: &Context<'_>, net: &HomeNet, targets: &[Node]) -> Ways {
         let theirs = Costs::new(ctx, net, |place| ctx.by(place) == By::Utility);
         found.extend(search(net, &theirs, targets, 1));
     }
-    let list = found.into_iter().map(|set| way(ctx, net, &set)).collect();
-    Ways { list, fed }
+    let mut list: Vec<(f64, Way)> = found
+        .into_iter()
+        .map(|set| way(ctx, net, &set))
+        .map(|way| (way.burden(ctx), way))
+        .collect();
+    list.sort_by(|(a, way), (b, other)| {
+        let fewer = way.devices.len().cmp(&other.devices.len());
+        way.by.cmp(&other.by).then(a.total_cmp(b)).then(fewer)
+    });
+    Ways { list: list.into_iter().map(|(_, way)| way).collect(), fed }
 }
 
 fn search(net: &HomeNet, costs: &Costs, targets: &[Node], wanted: usize) -> Vec<Vec<usize>> {
@@ -86,7 +97,8 @@ fn by(ctx: &Context<'_>, devices: &[usize]) -> By {
     devices.iter().map(|&place| ctx.by(place)).max().unwrap_or(By::Anyone)
 }
 
-fn way(ctx: &Context<'_>, net: &HomeNet, devices: &[usize]) -> Way {
+/// Shutting these devices, in the order of the shortest round.
+pub(crate) fn way(ctx: &Context<'_>, net: &HomeNet, devices: &[usize]) -> Way {
     let (devices, seconds) = round(ctx, devices);
     let shut = |place: usize| ctx.is_shut(place) || devices.contains(&place);
     let mut lost = ctx.impact.lost(&ctx.arriving, shut);
@@ -138,6 +150,21 @@ pub(crate) fn is_shut(ctx: &Context<'_>, net: &HomeNet, node: Node) -> bool {
 impl Way {
     pub(crate) fn total_seconds(&self) -> f64 {
         self.seconds.iter().sum::<f64>() + wait_seconds(self.by)
+    }
+
+    /// What the way costs, in seconds of effort: the round, finding each device, the risk that one
+    /// fails, and what goes off.
+    fn burden(&self, ctx: &Context<'_>) -> f64 {
+        let effort: f64 = self.seconds.iter().sum();
+        let devices: f64 = self
+            .devices
+            .iter()
+            .map(|&place| FINDING_SECONDS + (1.0 - ctx.confidence(place)) * FAILURE_SECONDS)
+            .sum();
+        let lost = self.lost.off.iter().map(|&place| {
+            if ctx.home.components[place].is_critical() { CRITICAL_SECONDS } else { LOSS_SECONDS }
+        });
+        effort + devices + lost.sum::<f64>()
     }
 
     pub(crate) fn to_set(&self, ctx: &Context<'_>) -> ClosingSet {

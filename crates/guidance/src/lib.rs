@@ -20,6 +20,7 @@ mod how;
 mod isolation;
 mod leave;
 mod map_check;
+mod plan;
 mod power;
 mod question;
 mod route;
@@ -29,7 +30,7 @@ mod spots;
 mod water;
 
 pub use answer::{
-    Act, Answer, By, Call, Caution, ClosingSet, NextCheck, Relief, Signal, Step, Suspect,
+    Act, Answer, By, Call, Caution, Choice, ClosingSet, NextCheck, Relief, Signal, Step, Suspect,
 };
 pub use catalogue::{Catalogue, Fill, count, fill};
 pub use map_check::{MapFinding, check};

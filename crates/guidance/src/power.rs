@@ -1,24 +1,20 @@
 //! Dead outlets, breakers that trip, sparks.
 
 use quarterturn_home::{Kind, Medium, Net, Role};
-use quarterturn_network::{
-    Check, Diagnosis, Faults, HomeNet, Node, Observed, Priors, as_node, blame, next_check,
-};
+use quarterturn_network::{HomeNet, Node, blame};
 
+use crate::blame::{Blame, LOOK_SECONDS};
 use crate::catalogue::{count, fill};
-use crate::context::{Context, is_electrical};
+use crate::context::Context;
 use crate::draft::Draft;
 use crate::isolation::{Way, rounded, ways};
-use crate::{Act, By, NextCheck, Seen, Suspect};
+use crate::lines::nearest_above;
+use crate::{Act, By, Suspect};
 
-/// Most diagnoses searched for.
-const MOST_DIAGNOSES: usize = 12;
 /// Suspects that get a step of their own.
 const SUSPECTS_TOLD: usize = 4;
 /// Names in one sentence.
 const MOST_NAMED: usize = 8;
-/// Seconds to look at a device, or to try an outlet. Common practice, no source.
-const LOOK_SECONDS: f64 = 10.0;
 
 pub(crate) fn dead_outlet(ctx: &Context<'_>) -> Draft {
     let mut draft = Draft { net: Some(Net::Power), ..Draft::default() };
@@ -46,11 +42,19 @@ pub(crate) fn tell(ctx: &Context<'_>, draft: &mut Draft, found: &Blame, prove: &
         })
         .collect();
     draft.next_check = found.next.clone();
+    suspect_steps(ctx, draft, found, prove);
+    draft.call(Role::Electrician, "why-electrician");
+    draft.call(Role::ElectricityUtility, "why-electricity-utility");
+    draft.restore(ctx, "restore-power", &[]);
+}
+
+/// A step for each of the first few suspects, what hangs on it unplugged first.
+pub(crate) fn suspect_steps(ctx: &Context<'_>, draft: &mut Draft, found: &Blame, prove: &str) {
     if found.disbelieved > 0 {
         draft.advice(ctx, "step-reports-contradict", Act::Look, &[]);
     }
     let mut reset = false;
-    for &(node, _) in shares.iter().take(SUSPECTS_TOLD) {
+    for (node, _) in blame(&found.diagnoses).into_iter().take(SUSPECTS_TOLD) {
         let place = node as usize;
         let kind = ctx.home.components[place].kind;
         let (key, act) = match kind {
@@ -65,6 +69,7 @@ pub(crate) fn tell(ctx: &Context<'_>, draft: &mut Draft, found: &Blame, prove: &
                 ("step-suspect-own-source", Act::Look)
             }
             Kind::Panel | Kind::JunctionBox => ("step-suspect-wiring", Act::Advice),
+            Kind::Light | Kind::Lampholder => ("step-suspect-lamp", Act::Look),
             _ => ("step-suspect-itself", Act::Advice),
         };
         if act == Act::Reset && !reset {
@@ -88,13 +93,10 @@ pub(crate) fn tell(ctx: &Context<'_>, draft: &mut Draft, found: &Blame, prove: &
         );
         draft.prove(ctx.catalogue.text(prove));
     }
-    draft.call(Role::Electrician, "why-electrician");
-    draft.call(Role::ElectricityUtility, "why-electricity-utility");
-    draft.restore(ctx, "restore-power", &[]);
 }
 
 /// Unplug what hangs on a device, by name.
-fn unplug(ctx: &Context<'_>, draft: &mut Draft, device: usize) {
+pub(crate) fn unplug(ctx: &Context<'_>, draft: &mut Draft, device: usize) {
     // No one takes the plug of an alarm, or of what someone's health depends on, on our word.
     let stays = |kind: Kind| matches!(kind, Kind::MedicalDevice | Kind::SmokeAlarm);
     let below = loads_below(ctx, device);
@@ -115,7 +117,7 @@ fn unplug(ctx: &Context<'_>, draft: &mut Draft, device: usize) {
     }
 }
 
-fn unknown_circuit(ctx: &Context<'_>, draft: &mut Draft) {
+pub(crate) fn unknown_circuit(ctx: &Context<'_>, draft: &mut Draft) {
     draft.mapped = false;
     let gfcis: Vec<String> = (0..ctx.home.components.len())
         .filter(|&place| ctx.home.components[place].kind == Kind::Gfci && !ctx.is_forbidden(place))
@@ -228,7 +230,7 @@ pub(crate) fn sparks(ctx: &Context<'_>) -> Draft {
     draft
 }
 
-fn switch_off(ctx: &Context<'_>, draft: &mut Draft, way: &Way) {
+pub(crate) fn switch_off(ctx: &Context<'_>, draft: &mut Draft, way: &Way) {
     draft.used = Some(way.clone());
     for (&place, &seconds) in way.devices.iter().zip(&way.seconds) {
         draft.at(
@@ -257,7 +259,7 @@ fn switch_off(ctx: &Context<'_>, draft: &mut Draft, way: &Way) {
 }
 
 /// Where the map does not tell what feeds the spot: everything off, if anyone can.
-fn main_switch(ctx: &Context<'_>, net: &HomeNet, targets: &[Node]) -> Option<Way> {
+pub(crate) fn main_switch(ctx: &Context<'_>, net: &HomeNet, targets: &[Node]) -> Option<Way> {
     if !targets.is_empty() && net.network.is_fed(targets, |_| false) {
         return None;
     }
@@ -270,27 +272,12 @@ fn main_switch(ctx: &Context<'_>, net: &HomeNet, targets: &[Node]) -> Option<Way
 
 /// The breaker that the spot is, or hangs on: the nearest one against the usual direction.
 fn breaker_of(ctx: &Context<'_>) -> Option<usize> {
-    let mut queue: std::collections::VecDeque<usize> = ctx.spot_components().into();
-    let mut seen = vec![false; ctx.home.components.len()];
-    while let Some(place) = queue.pop_front() {
-        if std::mem::replace(&mut seen[place], true) {
-            continue;
-        }
-        let component = &ctx.home.components[place];
-        if component.kind == Kind::Breaker {
-            return Some(place);
-        }
-        for link in &ctx.home.connections {
-            if link.carries == Medium::Power && link.to == component.id {
-                queue.extend(ctx.places.of(&link.from));
-            }
-        }
-    }
-    None
+    let is_breaker = |place: usize| ctx.home.components[place].kind == Kind::Breaker;
+    nearest_above(ctx, &ctx.spot_components(), Medium::Power, is_breaker)
 }
 
 /// What people plug in or use below a device, in the usual direction, by place.
-fn loads_below(ctx: &Context<'_>, device: usize) -> Vec<usize> {
+pub(crate) fn loads_below(ctx: &Context<'_>, device: usize) -> Vec<usize> {
     let is_served = |&place: &usize| ctx.home.components[place].kind.is_served();
     wired_below(ctx, device).into_iter().filter(is_served).collect()
 }
@@ -312,170 +299,4 @@ pub(crate) fn wired_below(ctx: &Context<'_>, device: usize) -> Vec<usize> {
         }
     }
     (0..seen.len()).filter(|&place| place != device && seen[place]).collect()
-}
-
-/// Who is to blame for what is dead.
-pub(crate) struct Blame {
-    pub(crate) diagnoses: Vec<Diagnosis>,
-    pub(crate) next: Option<NextCheck>,
-    pub(crate) disbelieved: usize,
-}
-
-impl Blame {
-    /// The diagnoses of the spot and of what was seen, with `also_dead` dead as well.
-    pub(crate) fn of(ctx: &Context<'_>, net: &HomeNet, also_dead: &[usize]) -> Self {
-        let none = Self { diagnoses: Vec::new(), next: None, disbelieved: 0 };
-        let known =
-            |place: usize| net.member[place] && net.network.is_fed(&[as_node(place)], |_| false);
-        let loads: Vec<Node> = (0..ctx.home.components.len())
-            .filter(|&p| net.member[p] && ctx.home.components[p].kind.is_served())
-            .map(as_node)
-            .collect();
-        let mut seen = Observed::default();
-        let at_spot = |place: usize| {
-            let kind = ctx.home.components[place].kind;
-            let single = !matches!(ctx.question.at, crate::Spot::Space(_));
-            single || matches!(kind, Kind::Receptacle | Kind::Gfci | Kind::Light | Kind::Lampholder)
-        };
-        let spot = ctx.spot_components().into_iter().filter(|&p| at_spot(p));
-        for place in spot.chain(also_dead.iter().copied()) {
-            // What someone saw live is not dead because the question is about its room.
-            let live = ctx.seen(&ctx.home.components[place].id) == Some(Seen::Live);
-            if known(place) && !live && !seen.dead.contains(&as_node(place)) {
-                seen.dead.push(as_node(place));
-            }
-        }
-        for (id, state) in &ctx.question.seen {
-            let Some(place) = ctx.places.of(id).filter(|&p| known(p)) else { continue };
-            let list = match state {
-                Seen::Dead => &mut seen.dead,
-                Seen::Live => &mut seen.live,
-                _ => continue,
-            };
-            if !list.contains(&as_node(place)) {
-                list.push(as_node(place));
-            }
-        }
-        if seen.dead.is_empty() {
-            return none;
-        }
-        // What stands off on an ordinary day brings no power and is not the fault either, unless the
-        // dead outlet has no other feed.
-        let stands_off = |node: Node| {
-            let component = ctx.home.components.get(node as usize);
-            component.is_some_and(quarterturn_home::Component::normally_shut)
-                && crate::isolation::is_shut(ctx, net, node)
-        };
-        let fed = seen.dead.iter().all(|&node| net.network.is_fed(&[node], stands_off));
-        let idle = |node: Node| fed && stands_off(node);
-        let faults = Faults::of(&net.network, &loads, idle);
-        let found = faults.diagnoses(&Usual { ctx }, &seen, MOST_DIAGNOSES);
-        let next = next_look(ctx, net, &faults, &found.list, &seen, &loads);
-        Self { diagnoses: found.list, next, disbelieved: found.disbelieved.len() }
-    }
-}
-
-/// The check that tells most for the time it takes: a device to look at, or an outlet to try.
-fn next_look(
-    ctx: &Context<'_>,
-    net: &HomeNet,
-    faults: &Faults,
-    list: &[Diagnosis],
-    seen: &Observed,
-    loads: &[Node],
-) -> Option<NextCheck> {
-    let seconds = |place: usize| ctx.start().seconds_to(ctx.point(place)) + LOOK_SECONDS;
-    let mut checks: Vec<Check> = Vec::new();
-    // A device whose state can be seen tells whether it is the fault.
-    for place in 0..ctx.home.components.len() {
-        let shows = matches!(
-            ctx.home.components[place].kind,
-            Kind::Gfci | Kind::Breaker | Kind::ServiceDisconnect | Kind::Disconnect | Kind::Switch
-        );
-        let told = ctx.seen(&ctx.home.components[place].id).is_some();
-        if shows && !told && net.member[place] && !ctx.is_forbidden(place) {
-            let good = list.iter().map(|d| !d.faults.contains(&as_node(place))).collect();
-            checks.push(Check { node: as_node(place), seconds: seconds(place), good });
-        }
-    }
-    let to_try: Vec<Node> = loads
-        .iter()
-        .copied()
-        .filter(|node| !seen.dead.contains(node) && !seen.live.contains(node))
-        .filter(|&node| {
-            let place = node as usize;
-            let kind = ctx.home.components[place].kind;
-            matches!(kind, Kind::Receptacle | Kind::Light | Kind::Lampholder | Kind::Gfci)
-                && ctx.seen(&ctx.home.components[place].id).is_none()
-                && !ctx.is_forbidden(place)
-        })
-        .collect();
-    let live: Vec<Vec<bool>> = list.iter().map(|d| faults.live_loads(d, &to_try)).collect();
-    for (index, &node) in to_try.iter().enumerate() {
-        let good = live.iter().map(|loads| loads[index]).collect();
-        checks.push(Check { node, seconds: seconds(node as usize), good });
-    }
-    let (best, _) = next_check(list, &checks)?;
-    let place = best.node as usize;
-    let key = match ctx.home.components[place].kind {
-        Kind::Gfci => "look-gfci",
-        Kind::Breaker => "look-breaker",
-        Kind::Switch => "look-switch",
-        Kind::ServiceDisconnect | Kind::Disconnect => "look-disconnect",
-        _ => "look-outlet",
-    };
-    Some(NextCheck {
-        component: ctx.home.components[place].id.clone(),
-        look_for: ctx.catalogue.fill(
-            key,
-            &[fill("device", &ctx.name(place)), fill("where", &ctx.where_sentence(place))],
-        ),
-        seconds: rounded(best.seconds, 1.0),
-    })
-}
-
-/// How likely each kind is to have failed, before anything was seen.
-///
-/// Rough figures of common practice, no source: a tripped GFCI is the usual cause, then a breaker, a
-/// wall switch, a worn outlet or loose joint, an outage. They rank what the map leaves possible.
-struct Usual<'a, 'c> {
-    ctx: &'c Context<'a>,
-}
-
-impl Usual<'_, '_> {
-    fn feeds_a_panel(&self, id: &str) -> bool {
-        let is_panel =
-            |id: &str| self.ctx.home.component(id).is_some_and(|c| c.kind == Kind::Panel);
-        let links = &self.ctx.home.connections;
-        links.iter().any(|l| l.carries == Medium::Power && l.from == id && is_panel(&l.to))
-    }
-}
-
-impl Priors for Usual<'_, '_> {
-    fn odds_against(&self, node: Node) -> Option<f64> {
-        // The point on a cable that was asked for is no component, and is not blamed.
-        let component = self.ctx.home.components.get(node as usize)?;
-        let of = |p: f64| ((1.0 - p) / p).ln();
-        match self.ctx.seen(&component.id) {
-            Some(Seen::Off | Seen::Tripped) => return Some(0.0),
-            None if self.ctx.is_shut(node as usize) => return Some(0.0),
-            // It stands on, so only a fault inside is left.
-            Some(Seen::On) => return Some(of(0.001)),
-            _ => {}
-        }
-        let p = match component.kind {
-            Kind::Gfci => 0.12,
-            // One that feeds a whole panel trips far more rarely.
-            Kind::Breaker if self.feeds_a_panel(&component.id) => 0.005,
-            Kind::Breaker => 0.05,
-            Kind::Switch => 0.04,
-            Kind::Receptacle | Kind::Light | Kind::Lampholder => 0.03,
-            Kind::ElectricityService => 0.02,
-            Kind::Disconnect | Kind::TransferSwitch => 0.01,
-            Kind::JunctionBox | Kind::ServiceDisconnect => 0.004,
-            kind if is_electrical(kind) => 0.003,
-            _ => 0.02,
-        };
-        Some(of(p))
-    }
 }

@@ -1,12 +1,13 @@
 //! Leaks, and water from above.
 
 use quarterturn_home::{Kind, Medium, Net, Role};
-use quarterturn_network::{HomeNet, Node, drain};
+use quarterturn_network::{HomeNet, Node, drain, plan};
 
 use crate::catalogue::{count, fill};
 use crate::context::{Context, is_electrical};
 use crate::draft::Draft;
-use crate::isolation::{Way, Ways, rounded, ways};
+use crate::isolation::{Way, Ways, rounded, way, ways};
+use crate::plan::{StagedPlan, staged};
 use crate::{Act, By, Spot};
 
 /// Most names listed in one sentence.
@@ -87,8 +88,13 @@ fn cut_off(ctx: &Context<'_>, draft: &mut Draft, net: &HomeNet, targets: &[Node]
     draft.ways = found.list;
     let first = draft.ways.iter().find(|way| way.by == By::Anyone).cloned();
     if let Some(first) = &first {
-        close_all(ctx, draft, first, "step-close");
-        heater_off(ctx, draft, first);
+        match staged(ctx, net, targets, &draft.ways) {
+            Some(plan) => in_stages(ctx, draft, net, plan),
+            None => {
+                close_all(ctx, draft, first, "step-close");
+                heater_off(ctx, draft, first);
+            }
+        }
     } else if let Some(kept) = without_devices(ctx, net, targets) {
         // All that could stop it stands among what may leak. It is worth a try all the same: more
         // likely something else leaks than the valve.
@@ -126,17 +132,64 @@ fn cut_off(ctx: &Context<'_>, draft: &mut Draft, net: &HomeNet, targets: &[Node]
     }
 }
 
+/// The steps of a plan, which may shut something far-reaching first and open it again.
+fn in_stages(ctx: &Context<'_>, draft: &mut Draft, net: &HomeNet, plan: StagedPlan) {
+    let kept = way(ctx, net, &plan.shut);
+    let last_shut = plan.acts.iter().rposition(|staged| matches!(staged.act, plan::Act::Shut(_)));
+    for (number, staged) in plan.acts.iter().enumerate() {
+        match staged.act {
+            plan::Act::Shut(_) => close(ctx, draft, "step-close", staged.place, staged.seconds),
+            plan::Act::Open(_) => open_again(ctx, draft, staged.place, staged.seconds),
+        }
+        if Some(number) == last_shut {
+            prove_dry(ctx, draft, &kept);
+        }
+    }
+    goes_off(ctx, draft, &kept);
+    heater_off(ctx, draft, &kept);
+    // The rules look at all that is shut on the way, if only for a minute.
+    let ever: Vec<usize> = plan
+        .acts
+        .iter()
+        .filter(|staged| matches!(staged.act, plan::Act::Shut(_)))
+        .map(|staged| staged.place)
+        .collect();
+    draft.used = Some(way(ctx, net, &ever));
+    draft.choices = plan.choices;
+}
+
+fn open_again(ctx: &Context<'_>, draft: &mut Draft, place: usize, seconds: f64) {
+    draft.at(
+        ctx,
+        "step-open-again",
+        Act::Open,
+        place,
+        seconds,
+        &[fill("device", &ctx.name(place)), fill("where", &ctx.where_sentence(place))],
+    );
+    draft.prove(ctx.catalogue.text("prove-stays-dry"));
+}
+
 /// One step a device, the last with the proof.
 fn close_all(ctx: &Context<'_>, draft: &mut Draft, way: &Way, key: &str) {
     draft.used = Some(way.clone());
     for (&place, &seconds) in way.devices.iter().zip(&way.seconds) {
         close(ctx, draft, key, place, seconds);
     }
+    prove_dry(ctx, draft, way);
+    goes_off(ctx, draft, way);
+}
+
+/// How to see that a way is shut, at the last step.
+fn prove_dry(ctx: &Context<'_>, draft: &mut Draft, way: &Way) {
     let proof = proof_tap(ctx, way);
     draft.prove(match proof {
         Some(tap) => ctx.catalogue.fill("prove-tap", &[fill("tap", &ctx.name(tap))]),
         None => ctx.catalogue.text("prove-water-generic"),
     });
+}
+
+fn goes_off(ctx: &Context<'_>, draft: &mut Draft, way: &Way) {
     let off: Vec<String> =
         way.lost.off.iter().map(|&place| ctx.name(place)).take(MOST_NAMED).collect();
     let rest = way.lost.off.len().saturating_sub(off.len());
@@ -182,6 +235,7 @@ fn proof_tap(ctx: &Context<'_>, way: &Way) -> Option<usize> {
         .iter()
         .copied()
         .filter(|place| !spot.contains(place))
+        .filter(|&place| is_ours(ctx, place))
         .filter(|&place| {
             matches!(
                 ctx.home.components[place].kind,
@@ -193,6 +247,13 @@ fn proof_tap(ctx: &Context<'_>, way: &Way) -> Option<usize> {
                 |place: usize| ctx.home.height_m(&ctx.home.components[place]).unwrap_or(f64::MAX);
             height(a).total_cmp(&height(b)).then(a.cmp(&b))
         })
+}
+
+/// True if nobody else is told to own it: one does not ring a neighbour to prove a valve.
+fn is_ours(ctx: &Context<'_>, place: usize) -> bool {
+    let owner = ctx.home.components[place].owner.as_deref();
+    let contact = owner.and_then(|id| ctx.home.contact(id));
+    owner.is_none() || contact.is_some_and(|contact| contact.role == Some(Role::Owner))
 }
 
 /// The best way when the leak is at none of the devices among the targets.

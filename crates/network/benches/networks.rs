@@ -48,9 +48,9 @@ fn measure(criterion: &mut Criterion, generated: &Generated, samples: usize) {
     group.bench_function("floor", |bench| bench.iter(|| pass_over_arcs(black_box(network))));
     group.bench_function("build network", |bench| bench.iter(|| rebuilt(network)));
     group.bench_function("build cutter", |bench| bench.iter(|| Cutter::new(network)));
-    let built = Cutter::new(network);
     group.bench_function("prepare isolator", |bench| bench.iter(|| Isolator::new(network, terms)));
 
+    // Effort and loss, as a person is answered.
     let mut isolator = Isolator::new(network, terms);
     for (place, spot) in [("flat", *flat), ("street", *street)] {
         group.bench_function(format!("best set, {place}"), |bench| {
@@ -58,12 +58,14 @@ fn measure(criterion: &mut Criterion, generated: &Generated, samples: usize) {
         });
     }
     if network.nodes() < 1000 {
-        group.bench_function("five best sets", |bench| {
-            bench.iter(|| isolator.best(black_box(&[*flat]), 5, 10_000));
-        });
+        for (place, spot) in [("flat", *flat), ("street", *street)] {
+            group.bench_function(format!("five best sets, {place}"), |bench| {
+                bench.iter(|| isolator.best(black_box(&[spot]), 5, 10_000));
+            });
+        }
     }
     // Effort alone, as the other libraries' cuts were measured.
-    let mut cutter = built;
+    let mut cutter = Cutter::new(network);
     cutter.set_costs(|device| terms.effort(device));
     for (place, spot) in [("flat", *flat), ("street", *street)] {
         group.bench_function(format!("cut, {place}"), |bench| {

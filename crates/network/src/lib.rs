@@ -24,6 +24,7 @@ mod dry;
 mod graph;
 mod impact;
 mod isolate;
+pub mod plan;
 mod segments;
 mod shadows;
 mod suspects;

@@ -116,7 +116,7 @@ pub(crate) fn words_ui(ui: &mut Ui, text: &str) {
 /// What the button says for a device that does not do what the step asks of it.
 fn refusal(act: Act) -> Option<&'static str> {
     match act {
-        Act::Close => Some("wont-turn"),
+        Act::Close | Act::Open => Some("wont-turn"),
         Act::SwitchOff => Some("wont-switch-off"),
         Act::Reset => Some("wont-stay-on"),
         Act::OpenCap => Some("wont-open"),

@@ -60,10 +60,6 @@ impl House {
         self.parts.iter().find(|part| part.id == id).unwrap()
     }
 
-    pub(crate) fn has(&self, id: &str) -> bool {
-        self.parts.iter().any(|part| part.id == id)
-    }
-
     pub(crate) fn room(&self, id: &str) -> Option<&Room> {
         self.rooms.iter().find(|room| room.id == id)
     }

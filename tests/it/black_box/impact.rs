@@ -109,9 +109,9 @@ fn served(house: &House, flows: &[Flow<'_>; 3], shut: &BTreeSet<&str>) -> [Vec<b
                     .all(|other| served[other][place])
             };
             let running = both_poles(house, flow, &is_shut, &works);
-            for place in 0..house.parts.len() {
+            for (place, next) in next[sort].iter_mut().enumerate() {
                 let own = !flow.is_source(place) || works(place);
-                next[sort][place] = own
+                *next = own
                     && !is_shut(place)
                     && flow.has(place)
                     && flow.serves(&running.0, place)

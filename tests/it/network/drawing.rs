@@ -9,6 +9,12 @@
 //! joined, `*` it can be shut (with its effort after it), `/` it stands shut, `^` it does not turn,
 //! `+` what is lost when it goes off, `!` the trouble. A line can be in trouble too: `a -! b`.
 
+#![expect(
+    clippy::unwrap_used,
+    clippy::indexing_slicing,
+    reason = "a drawing that cannot be read is a mistake in the test, and must fail it"
+)]
+
 use quarterturn_home::{
     Component, Connection, DeviceState, Home, Kind, Medium, Operates, Position,
 };

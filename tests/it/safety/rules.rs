@@ -2,11 +2,13 @@
 
 use std::collections::BTreeSet;
 
-use quarterturn_guidance::{Act, By, Seen, Spot, Step, Trouble};
+use quarterturn_guidance::{Act, By, Spot, Step, Trouble};
 
 use super::Told;
-use crate::black_box::house::can_stand_off;
-use crate::black_box::impact::{goes_off, is_critical};
+use super::facts::{
+    Water, below, controls_sprinklers, emergency, is_electrical, names, off_with, worked,
+};
+use crate::black_box::impact::is_critical;
 
 type Held = Result<(), String>;
 
@@ -14,28 +16,31 @@ fn must(holds: bool, why: impl FnOnce() -> String) -> Held {
     if holds { Ok(()) } else { Err(why()) }
 }
 
+/// The cautions of which each trouble needs one.
+const OWN_DANGERS: &[(&str, &[&str])] = &[
+    ("leak", &["caution-water-near-power", "caution-water-near-power-named"]),
+    ("water-from-above", &["caution-water-near-power", "caution-water-near-power-named"]),
+    ("drain-backs-up", &["caution-sewage"]),
+    ("sewage-rising", &["caution-sewage"]),
+    ("dead-outlet", &["caution-electric-shock"]),
+    ("breaker-trips", &["caution-electric-shock"]),
+    ("sparks", &["caution-sparks"]),
+    ("cooling-stopped", &["caution-air-handler"]),
+    ("gas-smell", &["caution-gas"]),
+    ("co-alarm", &["caution-co"]),
+    ("fire", &["caution-fire"]),
+];
+
 /// Dangers come before the first action: worst first, and what the trouble itself may do is among them.
 pub(super) fn rule_1_dangers_come_first(told: &Told<'_>) -> Held {
     let cautions = &told.answer.cautions;
     must(cautions.is_sorted_by_key(|caution| caution.signal), || {
         format!("not worst first: {cautions:?}")
     })?;
-    let any: &[&str] = match told.question.trouble {
-        Trouble::Leak | Trouble::WaterFromAbove => {
-            &["caution-water-near-power", "caution-water-near-power-named"]
-        }
-        Trouble::DrainBacksUp | Trouble::SewageRising => &["caution-sewage"],
-        Trouble::DeadOutlet | Trouble::BreakerTrips => &["caution-electric-shock"],
-        Trouble::Sparks => &["caution-sparks"],
-        Trouble::CoolingStopped => &["caution-air-handler"],
-        Trouble::GasSmell => &["caution-gas"],
-        Trouble::CoAlarm => &["caution-co"],
-        Trouble::Fire => &["caution-fire"],
-        #[expect(
-            unreachable_patterns,
-            reason = "a trouble that is new here has a danger all the same"
-        )]
-        _ => return must(cautions.len() > 1, || "no danger is named".to_owned()),
+    let own = OWN_DANGERS.iter().find(|(trouble, _)| *trouble == told.answer.trouble);
+    // A trouble that is not in the list has a danger of some sort all the same.
+    let Some((_, any)) = own else {
+        return must(cautions.len() > 1, || "no danger is named".to_owned());
     };
     must(cautions.iter().any(|caution| any.contains(&caution.id.as_str())), || {
         format!("none of {any:?}")
@@ -65,94 +70,6 @@ pub(super) fn rule_2_leave_then_call(told: &Told<'_>) -> Held {
     must(answer.call.first().is_some_and(|call| call.phone == emergency(told)), || {
         "the emergency number is not the first to call".to_owned()
     })
-}
-
-/// Rooms where water is, and those of them where it was seen standing.
-struct Water<'a> {
-    wet: BTreeSet<&'a str>,
-    standing: BTreeSet<&'a str>,
-}
-
-impl<'a> Water<'a> {
-    fn of(told: &'a Told<'_>) -> Self {
-        let room_of = |id: &'a str| match told.house.room(id) {
-            Some(room) => Some(room.id.as_str()),
-            None => room_of_part(told, id),
-        };
-        let standing: BTreeSet<&str> = told
-            .question
-            .seen
-            .iter()
-            .filter(|(_, seen)| *seen == Seen::Wet)
-            .filter_map(|(id, _)| room_of(id))
-            .collect();
-        let mut wet = standing.clone();
-        let wet_trouble = matches!(
-            told.question.trouble,
-            Trouble::Leak | Trouble::WaterFromAbove | Trouble::DrainBacksUp | Trouble::SewageRising
-        );
-        if wet_trouble {
-            let ids: Vec<&str> = match &told.question.at {
-                Spot::Component(id) | Spot::Space(id) => vec![id],
-                Spot::Connection(from, to) => vec![from, to],
-                Spot::Home => Vec::new(),
-            };
-            wet.extend(ids.into_iter().find_map(room_of));
-        }
-        // What was seen dry is dry, unless it was seen wet as well.
-        let dry = |room: &str| {
-            told.question.seen.iter().any(|(id, seen)| id == room && *seen == Seen::Dry)
-        };
-        wet.retain(|room| !dry(room) || standing.contains(room));
-        Self { wet, standing }
-    }
-
-    /// True if nobody may go to the part.
-    fn forbids(&self, told: &Told<'_>, id: &str) -> bool {
-        let Some(room) = room_of_part(told, id) else { return false };
-        self.standing.contains(room)
-            || (self.wet.contains(room) && is_electrical(told.house.part(id).kind))
-    }
-}
-
-/// The room a part is in; a breaker without one is in its panel's.
-fn room_of_part<'a>(told: &'a Told<'_>, id: &str) -> Option<&'a str> {
-    let part = told.house.part(id);
-    if part.room.is_none() && part.kind == "Breaker" {
-        let feeds = told.house.lines.iter().filter(|line| line.carries == "Power" && line.to == id);
-        return feeds
-            .map(|line| told.house.part(&line.from))
-            .find(|feed| feed.kind == "Panel")?
-            .room
-            .as_deref();
-    }
-    part.room.as_deref()
-}
-
-fn is_electrical(kind: &str) -> bool {
-    matches!(
-        kind,
-        "ElectricityService"
-            | "Generator"
-            | "Inverter"
-            | "Battery"
-            | "ElectricityMeter"
-            | "Panel"
-            | "JunctionBox"
-            | "ServiceDisconnect"
-            | "Breaker"
-            | "Disconnect"
-            | "TransferSwitch"
-            | "Switch"
-            | "Gfci"
-            | "Receptacle"
-            | "Light"
-            | "Lampholder"
-            | "Appliance"
-            | "SumpPump"
-            | "SmokeAlarm"
-            | "MedicalDevice"
-    )
 }
 
 /// No step sends anyone to something electrical that stands in water, nor into standing water that may
@@ -222,17 +139,6 @@ pub(super) fn rule_3_nobody_into_live_water(told: &Told<'_>) -> Held {
     Ok(())
 }
 
-/// True if a text names a part by its whole name, and that name is no other part's.
-fn names(told: &Told<'_>, text: &str, id: &str) -> bool {
-    let name = &told.house.part(id).name;
-    let plain = name.len() > 3
-        && name.split_once(' ').is_some_and(|(_, number)| number.parse::<usize>().is_ok());
-    plain
-        && text
-            .match_indices(name.as_str())
-            .any(|(at, _)| !text[at + name.len()..].starts_with(|next: char| next.is_ascii_digit()))
-}
-
 /// What the utility alone, or a licensed person, may work is never worked: the step says call.
 pub(super) fn rule_4_the_utilitys_alone(told: &Told<'_>) -> Held {
     let works = |step: &&Step| !matches!(step.act, Act::Call | Act::Look | Act::Advice);
@@ -276,74 +182,6 @@ pub(super) fn rule_4_the_utilitys_alone(told: &Told<'_>) -> Held {
         }
     }
     Ok(())
-}
-
-/// True if a valve usually feeds sprinklers and nothing else that people use.
-fn controls_sprinklers(told: &Told<'_>, id: &str) -> bool {
-    let below = below(told, id, &["ColdWater", "HotWater"]);
-    let served = |id: &&&str| crate::black_box::impact::is_missed(told.house.part(id).kind);
-    let mut kinds = below.iter().filter(served).map(|id| told.house.part(id).kind).peekable();
-    told.house.part(id).kind == "IsolatingValve"
-        && kinds.peek().is_some()
-        && kinds.all(|kind| kind == "SprinklerRiser")
-}
-
-/// Ids of what a part usually feeds, in the direction of the lines.
-fn below<'a>(told: &'a Told<'_>, id: &'a str, media: &[&str]) -> BTreeSet<&'a str> {
-    let mut below: BTreeSet<&str> = BTreeSet::from([id]);
-    loop {
-        let more: BTreeSet<&str> = told
-            .house
-            .lines
-            .iter()
-            .filter(|line| media.contains(&line.carries) && below.contains(line.from.as_str()))
-            .map(|line| line.to.as_str())
-            .filter(|id| !below.contains(id))
-            .collect();
-        if more.is_empty() {
-            below.remove(id);
-            return below;
-        }
-        below.extend(more);
-    }
-}
-
-/// Ids of what goes off when `close` is shut, beyond what is off already.
-fn off_with(told: &Told<'_>, close: &[&str]) -> BTreeSet<String> {
-    let holds = |id: &str| {
-        !told.question.failed.iter().any(|failed| failed == id)
-            && told.house.part(id).state != "LeaksBy"
-    };
-    let shut: BTreeSet<&str> = told
-        .house
-        .parts
-        .iter()
-        .filter(|part| can_stand_off(part.kind) && holds(&part.id))
-        .filter(|part| {
-            let last = told
-                .question
-                .seen
-                .iter()
-                .rev()
-                .find(|(id, _)| *id == part.id)
-                .map(|(_, seen)| *seen);
-            match last {
-                Some(Seen::Off | Seen::Tripped) => true,
-                Some(Seen::On) => false,
-                _ => part.normally_shut,
-            }
-        })
-        .map(|part| part.id.as_str())
-        .collect();
-    let mut after = shut.clone();
-    after.extend(close);
-    goes_off(told.house, &shut, &after)
-}
-
-/// Ids of what the steps shut or switch off.
-fn worked<'a>(told: &'a Told<'_>) -> Vec<&'a str> {
-    let works = |step: &&Step| matches!(step.act, Act::Close | Act::SwitchOff);
-    told.answer.steps.iter().filter(works).filter_map(|step| step.component.as_deref()).collect()
 }
 
 /// A sprinkler control valve is never shut to save water; what cuts sprinklers too says so, first.
@@ -509,16 +347,7 @@ pub(super) fn rule_12_advice_without_a_map(told: &Told<'_>) -> Held {
     let leave =
         matches!(told.question.trouble, Trouble::GasSmell | Trouble::CoAlarm | Trouble::Fire);
     let marked = answer.cautions.iter().any(|caution| caution.id == "caution-not-from-map");
-    must(leave || marked == !answer.mapped, || format!("mapped {}, marked {marked}", answer.mapped))
-}
-
-fn emergency(told: &Told<'_>) -> Option<String> {
-    let contact = told
-        .home
-        .contacts
-        .iter()
-        .find(|contact| contact.role == Some(quarterturn_home::Role::Emergency));
-    told.home.emergency_phone.clone().or_else(|| contact.and_then(|contact| contact.phone.clone()))
+    must(leave || marked != answer.mapped, || format!("mapped {}, marked {marked}", answer.mapped))
 }
 
 /// The emergency number, the utilities' numbers, and that local codes and licensed trades come first.
