@@ -19,7 +19,8 @@ use std::time::Duration;
 use criterion::{Criterion, criterion_group, criterion_main};
 use generate::Generated;
 use quarterturn_network::{
-    Builder, Cutter, Dominators, Isolator, Network, Terms as _, lines_of_defence, segments,
+    Builder, Cutter, Dominators, Faults, Isolator, Needs, Network, Node, Observed, Priors, Supply,
+    Terms as _, lines_of_defence, segments,
 };
 
 criterion_group!(networks, house, block, district);
@@ -79,7 +80,48 @@ fn measure(criterion: &mut Criterion, generated: &Generated, samples: usize) {
         bench.iter(|| lines_of_defence(network, |_| true));
     });
     group.bench_function("segments", |bench| bench.iter(|| segments(network)));
+
+    // What goes off: by reach, and by needs, where a node lives if all its ports are fed.
+    let set = isolator.first(&[*flat], 10_000).map_or_else(Vec::new, |set| set.devices);
+    group.bench_function("impact of the best set, reach", |bench| {
+        bench.iter(|| isolator.lost(black_box(&set)));
+    });
+    let supply = needs_of(network);
+    group.bench_function("impact of the best set, needs", |bench| {
+        bench.iter(|| supply.alive(|node| set.contains(&node)));
+    });
+    let faults = Faults::of(network, &[*flat], |_| false);
+    let seen = Observed { dead: vec![*flat], live: Vec::new() };
+    group.bench_function("suspects, three diagnoses", |bench| {
+        bench.iter(|| faults.diagnoses(&Alike, black_box(&seen), 3));
+    });
     group.finish();
+}
+
+/// Every node as likely to have failed as every other.
+struct Alike;
+
+impl Priors for Alike {
+    fn odds_against(&self, _: Node) -> Option<f64> {
+        Some(3.0)
+    }
+}
+
+/// The network as a supply in which each node needs one feed.
+fn needs_of(network: &Network) -> Supply {
+    let mut needs = Needs::default();
+    for _ in 0..network.nodes() {
+        needs.node();
+    }
+    let nodes = network.nodes() as u32;
+    let ports: Vec<Option<u32>> =
+        (0..nodes).map(|n| (!network.is_source(n)).then(|| needs.port(n))).collect();
+    for &(a, b) in network.arc_list() {
+        if let Some(port) = ports[b as usize] {
+            needs.feed(a, port);
+        }
+    }
+    needs.build()
 }
 
 /// Looks at every arc once, in the order of the array.

@@ -2,7 +2,7 @@
 
 use std::cmp::Ordering;
 
-use crate::Node;
+use crate::{Node, as_node};
 
 /// A drain system: waste runs along the arcs, down to the outfalls.
 ///
@@ -369,9 +369,8 @@ impl Drain {
     }
 }
 
-#[expect(clippy::cast_possible_truncation, reason = "a home has fewer than 2³² components")]
 fn numbered(places: &[Place]) -> impl Iterator<Item = (Node, &Place)> {
-    places.iter().enumerate().map(|(index, place)| (index as Node, place))
+    places.iter().enumerate().map(|(index, place)| (as_node(index), place))
 }
 
 #[cfg(test)]
@@ -385,11 +384,11 @@ mod tests {
         for word in text.split_whitespace() {
             let mut before: Option<Node> = None;
             for name in word.split('>') {
-                let node = names.iter().position(|n| n == name).unwrap_or_else(|| {
+                let node = as_node(names.iter().position(|n| n == name).unwrap_or_else(|| {
                     names.push(name.to_owned());
                     built.nodes.push(Place { outfall: name == "street", ..Place::default() });
                     names.len() - 1
-                }) as Node;
+                }));
                 if let Some(from) = before {
                     built.pieces.push(Piece { from, to: node, length_m: 1.0, weight: 1.0 });
                 }
@@ -400,7 +399,7 @@ mod tests {
     }
 
     fn node(names: &[String], name: &str) -> Node {
-        names.iter().position(|n| n == name).unwrap() as Node
+        as_node(names.iter().position(|n| n == name).unwrap())
     }
 
     fn pieces(built: &Drain, names: &[String], found: &[Suspected]) -> Vec<String> {

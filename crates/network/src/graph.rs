@@ -214,6 +214,18 @@ impl Network {
         seen
     }
 
+    /// Marks the targets, and all from which something flows to them past no node that is `shut`.
+    ///
+    /// Time: nodes + arcs.
+    #[must_use]
+    pub fn open_to(&self, targets: &[Node], shut: impl Fn(Node) -> bool) -> Vec<bool> {
+        let mut marks = vec![false; self.nodes()];
+        for node in self.behind(targets, &mut vec![false; self.nodes()], shut) {
+            marks[node as usize] = true;
+        }
+        marks
+    }
+
     /// The targets, and all from which something flows to them past no node that `stops` it, by number.
     ///
     /// `seen` is room for one mark a node, clear before and after. Time: the arcs of what is found, and

@@ -137,8 +137,9 @@ impl<'a, T: Terms> Isolator<'a, T> {
                 seen.insert(part.found.clone());
             }
             if flows >= budget {
+                // No part is searched further, but what was found in each still counts.
                 proven = false;
-                break;
+                continue;
             }
             let free: Vec<Node> =
                 part.found.iter().copied().filter(|d| !part.within.contains(d)).collect();
