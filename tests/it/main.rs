@@ -4,6 +4,7 @@
 //! - `cli`: the command line: exit codes, JSON, bad input.
 //! - `homes`: the example homes open, and save back the same.
 //! - `layers`: which crate may use which, and what the lower ones never do.
+//! - `network`: each trap of isolation, drawn as text and asked through a home.
 //! - `published`: the estimates against published values, one file a source.
 //! - `safety`: the safety rules of `DEVELOPERS.md`, over random homes and questions.
 //! - `stories`: a trouble told from the first tap to the last step, worked out by hand.
@@ -19,6 +20,7 @@ mod black_box;
 mod cli;
 mod homes;
 mod layers;
+mod network;
 mod published;
 mod safety;
 mod stories;

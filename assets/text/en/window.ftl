@@ -42,6 +42,7 @@ window-group-water = Water
 window-group-drains = Drains
 window-group-power = Electricity
 window-group-cooling = Cooling
+window-group-control = Locks, doors, alarms
 window-trouble-and-hint = { $trouble }, { $hint }
 window-back = ← Back
 
@@ -100,6 +101,17 @@ window-leaks-by = Known to let some through when closed.
 window-device-line = { $device } ({ $place })
 window-device-line-tagged = { $tag } { $device } ({ $place })
 
+window-plot = How much water by then
+window-plot-hint = Time until no more comes, and what is out by then. Bold: your steps.
+window-plot-hint-one = Time until no more comes, and what is out by then, with your steps.
+window-plot-in-words = Plot of the water on the floor against time. The same follows in words.
+window-plot-zero = 0
+window-plot-seconds = { $n } s
+window-plot-minutes = { $n } min
+window-choice = Close { $devices }: { $time }, { $water }.
+window-choice-reopens = Close { $devices }: { $time }, { $water }. Then open { $again } again: after { $end } the rest of the house has water.
+window-choice-list = { $first }, { $rest }
+
 window-narrow-down = Look here to find the cause
 window-was-seen = { $device }: { $seen }
 window-not-seen = Take back
@@ -113,18 +125,34 @@ window-seen-dry = It is dry
 window-seen-on = It is on
 window-seen-off = It is off
 window-seen-tripped = It has tripped
+window-seen-water-comes = Water comes
+window-seen-no-water = No water
+window-seen-hot-comes = It gets hot
+window-seen-no-hot = It stays cold
+window-seen-open = It is open
+window-seen-shut = It is shut
 
 window-goes-off = This goes off with it
 window-goes-off-list = Goes off: { $devices }
 window-call = Call
 window-no-number = no number on the map
+window-call-besides = Your other utilities:
+window-call-line = { $phone }  { $name }
+window-call-line-without = { $name }: no number on the map
 window-blockage = The blockage
 window-relief-open = Let it out here: { $device }
 window-relief-rod = Rod from here: { $device }
 window-relief-emerges = It comes out next at: { $devices }
 window-relief-between = It may sit between { $from } and { $to }
 window-suspects = What it may be
-window-suspect = { $percent } in 100: { $device }
+window-suspect = { $percent ->
+    [0] Under 1%: { $device }
+   *[other] { $percent }%: { $device }
+}
+window-suspects-more = { $n ->
+    [one] One more, less likely
+   *[other] { $n } more, less likely
+}
 window-other-ways = Other ways to stop it
 window-by-licensed = Takes a licensed person.
 window-by-utility = Takes the utility.

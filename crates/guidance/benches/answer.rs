@@ -1,7 +1,5 @@
 //! How long an answer takes on the example house: the slowest kinds of question, and all of them.
 
-#![expect(missing_docs, reason = "the macros of criterion make undocumented functions")]
-
 use criterion::{Criterion, criterion_group, criterion_main};
 use quarterturn_guidance::{Catalogue, Question, Spot, Trouble, answer, spots};
 use quarterturn_home::{Home, open};

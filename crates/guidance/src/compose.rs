@@ -223,7 +223,10 @@ fn rule_7_closed_is_proven(ctx: &Context<'_>, draft: &mut Draft) {
 /// Sewage: gloves, eyes, cap slowly, stand clear, no water use, wash, keep away.
 fn rule_8_sewage(ctx: &Context<'_>, draft: &mut Draft) {
     let caps = draft.steps.iter().any(|s| s.step.act == Act::OpenCap);
-    let sewage = matches!(ctx.question.trouble, Trouble::SewageRising | Trouble::DrainBacksUp);
+    let sewage = matches!(
+        ctx.question.trouble,
+        Trouble::SewageRising | Trouble::DrainBacksUp | Trouble::ToiletOverflow
+    );
     if !(sewage || caps) {
         return;
     }
@@ -303,7 +306,10 @@ fn rule_11_critical_first(ctx: &Context<'_>, draft: &mut Draft) {
         .collect();
     if !critical.is_empty() {
         let list = ctx.catalogue.list(&critical);
-        draft.caution(ctx, "caution-critical-off", &[fill("list", &list)]);
+        // Whoever is being shocked comes before a freezer, and nobody wades to a pump.
+        let people_first = matches!(ctx.question.trouble, Trouble::Shock | Trouble::WaterNearPower);
+        let when = if people_first { "after" } else { "before" };
+        draft.caution(ctx, "caution-critical-off", &[fill("list", &list), fill("when", when)]);
     }
 }
 

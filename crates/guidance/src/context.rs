@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use quarterturn_estimate::si::time::second;
 use quarterturn_estimate::{device, leak};
 use quarterturn_home::{
-    Closes, Component, DeviceState, Handle, Home, Kind, Medium, Net, OperableBy,
+    Closes, Component, Date, DeviceState, Handle, Home, Kind, Medium, Net, OperableBy,
 };
 use quarterturn_network::{Arriving, HomeNet, Impact, Node, Places, sprinkler_controls};
 
@@ -13,11 +13,15 @@ use crate::catalogue::{Catalogue, fill};
 use crate::route::Point;
 use crate::{By, Question, Seen, Spot};
 
+/// Litres in a US gallon (NIST Handbook 44, appendix C).
+pub(crate) const LITRES_A_GALLON: f64 = 3.785_412;
+
 /// Everything an answer is computed from.
 pub(crate) struct Context<'a> {
     pub(crate) home: &'a Home,
     pub(crate) question: &'a Question,
     pub(crate) catalogue: &'a Catalogue,
+    today: Option<Date>,
     pub(crate) places: Places<'a>,
     pub(crate) impact: Impact,
     /// What arrives where before anything more is shut.
@@ -34,7 +38,12 @@ pub(crate) struct Context<'a> {
 }
 
 impl<'a> Context<'a> {
-    pub(crate) fn new(home: &'a Home, question: &'a Question, catalogue: &'a Catalogue) -> Self {
+    pub(crate) fn new(
+        home: &'a Home,
+        question: &'a Question,
+        catalogue: &'a Catalogue,
+        today: Option<Date>,
+    ) -> Self {
         let places = Places::of_home(home);
         let mut failed = vec![false; home.components.len()];
         for id in &question.failed {
@@ -48,6 +57,7 @@ impl<'a> Context<'a> {
             home,
             question,
             catalogue,
+            today,
             places,
             impact,
             arriving: Arriving::default(),
@@ -153,17 +163,33 @@ impl<'a> Context<'a> {
         }
     }
 
-    /// Chance that a device works and holds. Common practice, no source: valves that were never
-    /// moved fail, multi-turn ones more often than quarter-turn ones.
+    /// Chance that a device works and holds, by its state, its kind and when it was last worked.
+    ///
+    /// Common practice, no source for the figures: valves that were never moved fail, multi-turn ones
+    /// more often than quarter-turn ones, and what was tried years ago counts for less.
     pub(crate) fn confidence(&self, place: usize) -> f64 {
+        /// What is lost for each year since a device was last worked, and at most.
+        const A_YEAR: f64 = 0.03;
+        const AT_MOST: f64 = 0.18;
         let component = &self.home.components[place];
-        match (component.state(), closes(component)) {
+        let operates = component.operates.as_ref();
+        let years = match (operates.and_then(|o| o.exercised), self.today) {
+            (Some(last), Some(today)) => {
+                #[expect(clippy::cast_precision_loss, reason = "days of a few years")]
+                let days = (today.days_since_1970() - last.days_since_1970()).max(0) as f64;
+                // Within a year it is as good as new.
+                (days / 365.25 - 1.0).max(0.0)
+            }
+            _ => 0.0,
+        };
+        let fresh = match (component.state(), closes(component)) {
             (DeviceState::Works, _) => 0.98,
             (DeviceState::Stiff, _) => 0.8,
-            (DeviceState::Seized | DeviceState::LeaksBy, _) => 0.0,
+            (DeviceState::Seized | DeviceState::LeaksBy, _) => return 0.0,
             (DeviceState::Unknown, Closes::MultiTurn | Closes::Turns(_)) => 0.8,
             (DeviceState::Unknown, _) => 0.92,
-        }
+        };
+        fresh - (A_YEAR * years).min(AT_MOST)
     }
 
     /// Likely seconds to work a device, once one stands at it.
@@ -298,9 +324,14 @@ impl<'a> Context<'a> {
     }
 
     fn start_point(&self) -> Point {
-        if let Some(space) = &self.question.from {
-            return Point::of_space(self.home, space);
+        match &self.question.from {
+            Some(space) => Point::of_space(self.home, space),
+            None => self.spot_point(),
         }
+    }
+
+    /// Where the spot is on the plan.
+    pub(crate) fn spot_point(&self) -> Point {
         match &self.question.at {
             Spot::Space(id) => Point::of_space(self.home, id),
             Spot::Home => self
@@ -312,6 +343,15 @@ impl<'a> Context<'a> {
                 self.spot_components().first().map_or_else(Point::default, |&p| self.point(p))
             }
         }
+    }
+
+    /// Litres as a unit's word and a figure with no more digits than it deserves.
+    pub(crate) fn amount(&self, litres: f64) -> (&'static str, f64) {
+        let (unit, amount) = match self.home.units {
+            quarterturn_home::Units::Us => ("gallons", litres / LITRES_A_GALLON),
+            quarterturn_home::Units::Si => ("liters", litres),
+        };
+        (unit, if amount < 10.0 { amount.ceil() } else { (amount / 5.0).round() * 5.0 })
     }
 
     /// What broke, as far as the spot tells.

@@ -1,19 +1,22 @@
-//! Cooling that stopped.
+//! Cooling that stopped, and water at the air handler.
 
 use quarterturn_home::{Kind, Medium, Net, Role};
 
+use crate::blame::{Blame, look_at, suspects};
 use crate::catalogue::fill;
 use crate::context::Context;
 use crate::draft::Draft;
-use crate::isolation::rounded;
-use crate::power::{self, Blame};
-use crate::{Act, NextCheck, Seen, Suspect};
+use crate::isolation::{Way, rounded, ways};
+use crate::{Act, By, NextCheck, Seen, Suspect, power, water};
 
 /// Share of the blame that a float switch with its drain gets before anyone has looked. Common
 /// practice, no source: a stopped unit is more often a full pan than a tripped breaker.
 const FLOAT_SHARE: f64 = 0.6;
 /// Seconds to look into a pan. Common practice, no source.
 const LOOK_SECONDS: f64 = 20.0;
+
+/// Suspects in a condensate pump's power that get a step of their own.
+const PUMP_POWER_TOLD: usize = 2;
 
 pub(crate) fn stopped(ctx: &Context<'_>) -> Draft {
     let mut draft = Draft { net: Some(Net::Power), ..Draft::default() };
@@ -27,50 +30,160 @@ pub(crate) fn stopped(ctx: &Context<'_>) -> Draft {
     draft.mapped = true;
     let net = ctx.net(Net::Power);
     let found = Blame::of(ctx, &net, &[unit]);
-    let drain = around(ctx, unit);
-    let of_kind = |kind: Kind| -> Vec<usize> {
-        drain.iter().copied().filter(|&p| ctx.home.components[p].kind == kind).collect()
-    };
-    let (pans, floats) = (of_kind(Kind::CondensatePan), of_kind(Kind::FloatSwitch));
-    let is = |place: usize, seen: Seen| ctx.seen(&ctx.home.components[place].id) == Some(seen);
-    let wet = pans.iter().chain(&floats).any(|&p| is(p, Seen::Wet) || is(p, Seen::Tripped));
-    let dry = !pans.is_empty() && pans.iter().all(|&p| is(p, Seen::Dry));
-    let secondary = secondary_pan(ctx, &pans);
-    if secondary.is_some_and(|p| is(p, Seen::Wet)) {
-        draft.caution(ctx, "caution-secondary-pan", &[fill("below", &below(ctx, unit))]);
-    }
-    for &pan in &pans {
-        let key = if Some(pan) == secondary { "step-look-secondary-pan" } else { "step-look-pan" };
-        look(ctx, &mut draft, key, pan);
-    }
-    for &float in &floats {
-        look(ctx, &mut draft, "step-look-float", float);
-    }
-    let outlets: Vec<usize> = [of_kind(Kind::CondensateOutlet), of_kind(Kind::Standpipe)].concat();
-    match outlets.first() {
-        Some(&outlet) => look(ctx, &mut draft, "step-clear-drain-at", outlet),
-        None => draft.advice(ctx, "step-clear-drain", Act::Advice, &[]),
-    }
-    draft.advice(ctx, "step-empty-pan", Act::Advice, &[]);
+    let drain = CondensateDrain::of(ctx, unit);
+    let (wet, dry) = (drain.is_wet, drain.is_dry);
+    drain.steps(ctx, &mut draft, unit);
     power::tell(ctx, &mut draft, &found, "prove-cooling");
-    blame_floats(ctx, &mut draft, &floats, wet, dry);
-    let unknown = pans.iter().copied().find(|&p| ctx.seen(&ctx.home.components[p].id).is_none());
-    if let (Some(pan), false) = (unknown, wet) {
-        draft.next_check = Some(NextCheck {
-            component: ctx.home.components[pan].id.clone(),
-            look_for: ctx.catalogue.fill(
-                "look-pan",
-                &[fill("device", &ctx.name(pan)), fill("where", &ctx.where_sentence(pan))],
-            ),
-            seconds: rounded(ctx.start().seconds_to(ctx.point(pan)) + LOOK_SECONDS, 1.0),
-        });
-    }
+    blame_floats(ctx, &mut draft, &drain.floats, wet, dry);
+    draft.next_check = drain.next_look(ctx).or(draft.next_check);
     draft.calls.clear();
     draft.call(Role::Cooling, "why-cooling");
     draft.call(Role::Electrician, "why-electrician");
     draft.restore.clear();
     draft.restore(ctx, "restore-cooling", &[]);
     draft
+}
+
+/// Water stands or drips at the unit: its drain, before it reaches the ceiling below.
+pub(crate) fn water_at_air_handler(ctx: &Context<'_>) -> Draft {
+    let mut draft = Draft { net: Some(Net::Condensate), ..Draft::default() };
+    draft.caution(ctx, "caution-air-handler", &[]);
+    water::warn_of_power(ctx, &mut draft);
+    draft.advice(ctx, "step-cooling-off", Act::StopUse, &[]);
+    draft.advice(ctx, "step-catch-water-above", Act::Advice, &[]);
+    draft.call(Role::Cooling, "why-cooling");
+    let Some(unit) = air_handler(ctx) else {
+        draft.advice(ctx, "step-cooling-general", Act::Look, &[]);
+        draft.advice(ctx, "step-clear-drain", Act::Advice, &[]);
+        draft.advice(ctx, "step-empty-pan", Act::Advice, &[]);
+        draft.restore(ctx, "restore-cooling", &[]);
+        return draft;
+    };
+    draft.mapped = true;
+    let ceiling = below(ctx, unit);
+    if !ceiling.is_empty() {
+        draft.caution(ctx, "caution-ceiling-below", &[fill("below", &ceiling)]);
+    }
+    let drain = CondensateDrain::of(ctx, unit);
+    drain.steps(ctx, &mut draft, unit);
+    if let Some(&pump) = drain.pumps.first() {
+        look(ctx, &mut draft, "step-look-condensate-pump", pump);
+        let found = Blame::about(ctx, &ctx.net(Net::Power), &[pump]);
+        let told: Vec<usize> =
+            found.shares().into_iter().map(|(place, _)| place).take(PUMP_POWER_TOLD).collect();
+        power::suspect_steps(ctx, &mut draft, &found, &told, "prove-pump");
+    }
+    draft.advice(ctx, "step-look-filter", Act::Look, &[]);
+    unit_off(ctx, &mut draft, unit);
+    draft.suspects = suspects(ctx, &drain.shares(ctx, unit));
+    draft.next_check = drain.next_look(ctx);
+    draft.call(Role::Electrician, "why-electrician-wet");
+    draft.restore(ctx, "restore-cooling", &[]);
+    draft
+}
+
+/// The unit's own breaker or disconnect, for when water reaches its wires; none that would take
+/// with it what someone depends on.
+fn unit_off(ctx: &Context<'_>, draft: &mut Draft, unit: usize) {
+    let net = ctx.net(Net::Power);
+    if !net.member[unit] {
+        return;
+    }
+    let spares = |way: &&Way| {
+        way.lost.off.iter().all(|&place| place == unit || !ctx.home.components[place].is_critical())
+    };
+    let found = ways(ctx, &net, &[net.body[unit]]).list;
+    if let Some(way) = found.iter().find(|way| way.by == By::Anyone && spares(way)) {
+        let list = water::names(ctx, &way.devices);
+        draft.advice(ctx, "step-unit-off", Act::Advice, &[fill("devices", &list)]);
+    } else {
+        draft.advice(ctx, "step-unit-off-call", Act::Advice, &[]);
+    }
+}
+
+/// What catches a unit's condensate and leads it away, with what was seen of it.
+struct CondensateDrain {
+    /// All of it, the unit too.
+    all: Vec<usize>,
+    pans: Vec<usize>,
+    floats: Vec<usize>,
+    pumps: Vec<usize>,
+    secondary: Option<usize>,
+    is_wet: bool,
+    is_dry: bool,
+}
+
+impl CondensateDrain {
+    fn of(ctx: &Context<'_>, unit: usize) -> Self {
+        let all = around(ctx, unit);
+        let of_kind = |kind: Kind| -> Vec<usize> {
+            all.iter().copied().filter(|&p| ctx.home.components[p].kind == kind).collect()
+        };
+        let (pans, floats) = (of_kind(Kind::CondensatePan), of_kind(Kind::FloatSwitch));
+        let pumps = of_kind(Kind::CondensatePump);
+        let is = |place: usize, seen: Seen| ctx.seen(&ctx.home.components[place].id) == Some(seen);
+        let is_wet = pans.iter().chain(&floats).any(|&p| is(p, Seen::Wet) || is(p, Seen::Tripped));
+        let is_dry = !pans.is_empty() && pans.iter().all(|&p| is(p, Seen::Dry));
+        let secondary = secondary_pan(ctx, &pans);
+        Self { all, pans, floats, pumps, secondary, is_wet, is_dry }
+    }
+
+    /// Pans, float switches, the line, in this order.
+    fn steps(&self, ctx: &Context<'_>, draft: &mut Draft, unit: usize) {
+        let is_wet = |p: usize| ctx.seen(&ctx.home.components[p].id) == Some(Seen::Wet);
+        if self.secondary.is_some_and(is_wet) {
+            draft.caution(ctx, "caution-secondary-pan", &[fill("below", &below(ctx, unit))]);
+        }
+        for &pan in &self.pans {
+            let second = Some(pan) == self.secondary;
+            look(ctx, draft, if second { "step-look-secondary-pan" } else { "step-look-pan" }, pan);
+        }
+        for &float in &self.floats {
+            look(ctx, draft, "step-look-float", float);
+        }
+        let end = |kind: Kind| {
+            self.all.iter().copied().find(|&place| ctx.home.components[place].kind == kind)
+        };
+        match end(Kind::CondensateOutlet).or_else(|| end(Kind::Standpipe)) {
+            Some(outlet) => look(ctx, draft, "step-clear-drain-at", outlet),
+            None => draft.advice(ctx, "step-clear-drain", Act::Advice, &[]),
+        }
+        draft.advice(ctx, "step-empty-pan", Act::Advice, &[]);
+    }
+
+    /// The first pan that nobody has looked into, while none is known to be wet.
+    fn next_look(&self, ctx: &Context<'_>) -> Option<NextCheck> {
+        let unknown = |place: &usize| ctx.seen(&ctx.home.components[*place].id).is_none();
+        let pan = self.pans.iter().copied().find(unknown).filter(|_| !self.is_wet)?;
+        let seconds = ctx.start().seconds_to(ctx.point(pan)) + LOOK_SECONDS;
+        Some(look_at(ctx, "look-pan", pan, seconds))
+    }
+
+    /// Who is to blame for water at the unit. Rough figures of common practice, no source: slime in
+    /// the trap and the line, a pump that stands still, a coil that froze behind a full filter.
+    fn shares(&self, ctx: &Context<'_>, unit: usize) -> Vec<(usize, f64)> {
+        let dry = |place: usize| ctx.seen(&ctx.home.components[place].id) == Some(Seen::Dry);
+        let mut list: Vec<(usize, f64)> = self
+            .all
+            .iter()
+            .filter_map(|&place| {
+                let weight = match ctx.home.components[place].kind {
+                    Kind::CondensatePump => 4.0,
+                    Kind::Trap => 3.0,
+                    Kind::Pipe | Kind::CondensateOutlet => 2.0,
+                    Kind::CondensatePan if dry(place) => 0.1,
+                    Kind::CondensatePan => 1.0,
+                    _ if place == unit => 1.5,
+                    _ => return None,
+                };
+                Some((place, weight))
+            })
+            .collect();
+        let total: f64 = list.iter().map(|part| part.1).sum();
+        list.iter_mut().for_each(|part| part.1 /= total);
+        list.sort_by(|a, b| b.1.total_cmp(&a.1).then(a.0.cmp(&b.0)));
+        list
+    }
 }
 
 /// The float switches take their share before what feeds the unit.

@@ -2,7 +2,7 @@
 
 use quarterturn_home::{Net, Role};
 
-use crate::catalogue::Fill;
+use crate::catalogue::{Fill, fill};
 use crate::context::Context;
 use crate::isolation::{Way, rounded};
 use crate::{Act, Caution, Choice, NextCheck, Relief, Step, Suspect, sources};
@@ -23,6 +23,23 @@ pub(crate) struct Draft {
     pub(crate) relief: Option<Relief>,
     pub(crate) calls: Vec<DraftCall>,
     pub(crate) restore: Vec<String>,
+}
+
+impl NextCheck {
+    /// Adds what each reply leads to, where both are known.
+    pub(crate) fn tell_replies(
+        &mut self,
+        ctx: &Context<'_>,
+        good: Option<String>,
+        bad: Option<String>,
+    ) {
+        if let (Some(good), Some(bad)) = (good, bad) {
+            self.look_for = ctx.catalogue.fill(
+                "look-replies",
+                &[fill("look", &self.look_for), fill("good", &good), fill("bad", &bad)],
+            );
+        }
+    }
 }
 
 /// A step, with the place of its component in the home.

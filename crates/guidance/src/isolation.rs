@@ -3,7 +3,7 @@
 use quarterturn_estimate::si::time::second;
 use quarterturn_estimate::si::volume::liter;
 use quarterturn_estimate::{Range, Time, floor, leak};
-use quarterturn_home::{Kind, Net};
+use quarterturn_home::{Kind, Net, Role};
 use quarterturn_network::{HomeNet, Isolator, Lost, Node, Terms, as_node};
 
 use crate::context::Context;
@@ -42,6 +42,8 @@ const TENTHS: f64 = 10.0;
 const LOSS_SECONDS: f64 = 4.0;
 /// What each device costs beyond walking and working: it has to be found, under stress.
 const FINDING_SECONDS: f64 = 15.0;
+/// The same for a neighbour's: they have no say in it.
+const NEIGHBOR_SECONDS: f64 = 30.0;
 /// What something critical weighs.
 const CRITICAL_SECONDS: f64 = 600.0;
 /// What it weighs that a licensed person or the utility must come: more than anything in a house.
@@ -161,9 +163,7 @@ impl Way {
             .iter()
             .map(|&place| FINDING_SECONDS + (1.0 - ctx.confidence(place)) * FAILURE_SECONDS)
             .sum();
-        let lost = self.lost.off.iter().map(|&place| {
-            if ctx.home.components[place].is_critical() { CRITICAL_SECONDS } else { LOSS_SECONDS }
-        });
+        let lost = self.lost.off.iter().map(|&place| loss_seconds(ctx, place));
         effort + devices + lost.sum::<f64>()
     }
 
@@ -230,14 +230,24 @@ impl Costs {
             .components
             .iter()
             .enumerate()
-            .map(|(place, component)| match (net.member[place], component.is_critical()) {
-                (true, true) if component.kind.is_served() => tenths(CRITICAL_SECONDS),
-                (true, false) if component.kind.is_served() => tenths(LOSS_SECONDS),
-                _ => 0,
+            .map(|(place, component)| {
+                let counts = net.member[place] && component.kind.is_served();
+                if counts { tenths(loss_seconds(ctx, place)) } else { 0 }
             })
             .collect();
         let shut = (0..count).map(|place| device(place) && ctx.is_shut(place)).collect();
         Self { effort, shut, loss }
+    }
+}
+
+/// What it weighs that something goes off.
+fn loss_seconds(ctx: &Context<'_>, place: usize) -> f64 {
+    let component = &ctx.home.components[place];
+    let owner = component.owner.as_deref().and_then(|id| ctx.home.contact(id));
+    match (component.is_critical(), owner.and_then(|contact| contact.role)) {
+        (true, _) => CRITICAL_SECONDS,
+        (false, Some(Role::Neighbor)) => NEIGHBOR_SECONDS,
+        (false, _) => LOSS_SECONDS,
     }
 }
 

@@ -1,4 +1,4 @@
-//! Gas, carbon monoxide, fire: leave, and call from outside.
+//! Gas, carbon monoxide, fire, wires down: leave, and call from outside.
 
 use quarterturn_home::Role;
 
@@ -27,6 +27,17 @@ pub(crate) fn leave(ctx: &Context<'_>) -> Draft {
                 ("step-stay-out", Act::Advice),
             ],
         ),
+        Trouble::WiresDown => (
+            "caution-wires",
+            &[
+                ("step-wires-leave", Act::Leave),
+                ("step-wires-call", Act::Call),
+                ("step-wires-nothing-near", Act::Advice),
+                ("step-wires-shuffle", Act::Advice),
+                ("step-wires-car", Act::Advice),
+                ("step-stay-out", Act::Advice),
+            ],
+        ),
         _ => (
             "caution-fire",
             &[
@@ -41,9 +52,16 @@ pub(crate) fn leave(ctx: &Context<'_>) -> Draft {
     for &(id, act) in steps {
         draft.advice(ctx, id, act, &[]);
     }
-    if ctx.question.trouble != Trouble::Fire {
-        draft.call(Role::GasUtility, "why-gas-utility");
+    match ctx.question.trouble {
+        Trouble::WiresDown => {
+            draft.call(Role::ElectricityUtility, "why-electricity-utility-wires");
+            draft.restore(ctx, "restore-wires", &[]);
+        }
+        Trouble::Fire => draft.restore(ctx, "restore-when-told", &[]),
+        _ => {
+            draft.call(Role::GasUtility, "why-gas-utility");
+            draft.restore(ctx, "restore-when-told", &[]);
+        }
     }
-    draft.restore(ctx, "restore-when-told", &[]);
     draft
 }

@@ -10,16 +10,24 @@
 )]
 
 mod answer;
+mod blame;
+mod by_hand;
 mod catalogue;
 mod compose;
 mod contacts;
 mod context;
 mod cooling;
+mod dark;
 mod draft;
+mod gfci;
+mod hot_water;
 mod how;
 mod isolation;
 mod leave;
+mod lines;
+mod live;
 mod map_check;
+mod pit;
 mod plan;
 mod power;
 mod question;
@@ -27,32 +35,59 @@ mod route;
 mod sewer;
 mod sources;
 mod spots;
+mod standing;
+mod supply;
+mod toilet;
 mod water;
 
 pub use answer::{
     Act, Answer, By, Call, Caution, Choice, ClosingSet, NextCheck, Relief, Signal, Step, Suspect,
 };
-pub use catalogue::{Catalogue, Fill, count, fill};
+pub use catalogue::{Catalogue, Fill, Language, count, fill};
 pub use map_check::{MapFinding, check};
 pub use question::{Question, Seen, Spot, Trouble};
 pub use sources::{Entry, entries, source};
 pub use spots::spots;
 
-use quarterturn_home::Home;
+use quarterturn_home::{Date, Home};
 
-/// The answer to a question, computed from the map of the home.
+/// The answer to a question, computed from the map of the home, on a day that nobody knows.
 #[must_use]
 pub fn answer(home: &Home, question: &Question, catalogue: &Catalogue) -> Answer {
-    let ctx = context::Context::new(home, question, catalogue);
+    answer_on(home, question, catalogue, None)
+}
+
+/// The answer to a question on a day: a valve that nobody has moved for years is trusted less.
+#[must_use]
+pub fn answer_on(
+    home: &Home,
+    question: &Question,
+    catalogue: &Catalogue,
+    today: Option<Date>,
+) -> Answer {
+    let ctx = context::Context::new(home, question, catalogue, today);
     let draft = match question.trouble {
         Trouble::Leak => water::leak(&ctx),
         Trouble::WaterFromAbove => water::water_from_above(&ctx),
+        Trouble::ToiletOverflow => toilet::runs_over(&ctx),
+        Trouble::NoWater => supply::no_water(&ctx),
+        Trouble::NoHotWater => hot_water::no_hot_water(&ctx),
         Trouble::DrainBacksUp | Trouble::SewageRising => sewer::backs_up(&ctx),
+        Trouble::PitRising => pit::rises(&ctx),
         Trouble::DeadOutlet => power::dead_outlet(&ctx),
+        Trouble::DeadLight => dark::light(&ctx),
+        Trouble::DeadArea => dark::area(&ctx),
+        Trouble::GfciTrips => gfci::trips(&ctx),
+        Trouble::Shock => live::shock(&ctx),
+        Trouble::WaterNearPower => live::water_near_power(&ctx),
         Trouble::BreakerTrips => power::breaker_trips(&ctx),
         Trouble::Sparks => power::sparks(&ctx),
         Trouble::CoolingStopped => cooling::stopped(&ctx),
-        Trouble::GasSmell | Trouble::CoAlarm | Trouble::Fire => leave::leave(&ctx),
+        Trouble::WaterAtAirHandler => cooling::water_at_air_handler(&ctx),
+        Trouble::GasSmell | Trouble::CoAlarm | Trouble::Fire | Trouble::WiresDown => {
+            leave::leave(&ctx)
+        }
+        Trouble::NotAnswering => by_hand::not_answering(&ctx),
     };
     compose::compose(&ctx, draft)
 }

@@ -1,15 +1,15 @@
 //! Dead outlets, breakers that trip, sparks.
 
 use quarterturn_home::{Kind, Medium, Net, Role};
-use quarterturn_network::{HomeNet, Node, blame};
+use quarterturn_network::{HomeNet, Node};
 
-use crate::blame::{Blame, LOOK_SECONDS};
+use crate::blame::{Blame, LOOK_SECONDS, suspects};
 use crate::catalogue::{count, fill};
 use crate::context::Context;
 use crate::draft::Draft;
-use crate::isolation::{Way, rounded, ways};
+use crate::isolation::{Way, ways};
 use crate::lines::nearest_above;
-use crate::{Act, By, Suspect};
+use crate::{Act, By, Trouble};
 
 /// Suspects that get a step of their own.
 const SUSPECTS_TOLD: usize = 4;
@@ -33,33 +33,35 @@ pub(crate) fn dead_outlet(ctx: &Context<'_>) -> Draft {
 
 /// The suspects, the next check, and a step for each of the first few.
 pub(crate) fn tell(ctx: &Context<'_>, draft: &mut Draft, found: &Blame, prove: &str) {
-    let shares = blame(&found.diagnoses);
-    draft.suspects = shares
-        .iter()
-        .map(|&(node, share)| Suspect {
-            component: ctx.home.components[node as usize].id.clone(),
-            share: rounded(share, 0.001),
-        })
-        .collect();
+    draft.suspects = suspects(ctx, &found.shares());
     draft.next_check = found.next.clone();
-    suspect_steps(ctx, draft, found, prove);
+    let told: Vec<usize> =
+        found.shares().into_iter().map(|(place, _)| place).take(SUSPECTS_TOLD).collect();
+    suspect_steps(ctx, draft, found, &told, prove);
     draft.call(Role::Electrician, "why-electrician");
     draft.call(Role::ElectricityUtility, "why-electricity-utility");
     draft.restore(ctx, "restore-power", &[]);
 }
 
-/// A step for each of the first few suspects, what hangs on it unplugged first.
-pub(crate) fn suspect_steps(ctx: &Context<'_>, draft: &mut Draft, found: &Blame, prove: &str) {
+/// A step for each of the suspects that are told; before the first reset, what hangs on it unplugged.
+pub(crate) fn suspect_steps(
+    ctx: &Context<'_>,
+    draft: &mut Draft,
+    found: &Blame,
+    told: &[usize],
+    prove: &str,
+) {
     if found.disbelieved > 0 {
         draft.advice(ctx, "step-reports-contradict", Act::Look, &[]);
     }
+    let lights = ctx.question.trouble == Trouble::DeadLight;
     let mut reset = false;
-    for (node, _) in blame(&found.diagnoses).into_iter().take(SUSPECTS_TOLD) {
-        let place = node as usize;
+    for &place in told {
         let kind = ctx.home.components[place].kind;
         let (key, act) = match kind {
             Kind::Gfci => ("step-suspect-gfci", Act::Reset),
             Kind::Breaker => ("step-suspect-breaker", Act::Reset),
+            Kind::Switch if lights => ("step-suspect-light-switch", Act::Look),
             Kind::Switch => ("step-suspect-switch", Act::Look),
             Kind::ServiceDisconnect | Kind::Disconnect | Kind::TransferSwitch => {
                 ("step-suspect-disconnect", Act::Look)
@@ -70,6 +72,7 @@ pub(crate) fn suspect_steps(ctx: &Context<'_>, draft: &mut Draft, found: &Blame,
             }
             Kind::Panel | Kind::JunctionBox => ("step-suspect-wiring", Act::Advice),
             Kind::Light | Kind::Lampholder => ("step-suspect-lamp", Act::Look),
+            Kind::SumpPump | Kind::CondensatePump => ("step-suspect-pump", Act::Advice),
             _ => ("step-suspect-itself", Act::Advice),
         };
         if act == Act::Reset && !reset {
@@ -91,7 +94,13 @@ pub(crate) fn suspect_steps(ctx: &Context<'_>, draft: &mut Draft, found: &Blame,
                 fill("lamp", &lamp.unwrap_or_default()),
             ],
         );
-        draft.prove(ctx.catalogue.text(prove));
+        // What only an electrician may touch is not proven by the person who reads this.
+        if act != Act::Advice {
+            draft.prove(ctx.catalogue.text(prove));
+        }
+    }
+    if reset {
+        draft.advice(ctx, "step-trips-again", Act::Advice, &[]);
     }
 }
 
@@ -200,6 +209,19 @@ pub(crate) fn sparks(ctx: &Context<'_>) -> Draft {
     draft.caution(ctx, "caution-sparks", &[]);
     draft.caution(ctx, "caution-electric-shock", &[]);
     draft.advice(ctx, "step-sparks-stand-back", Act::Advice, &[]);
+    if !cut_power(ctx, &mut draft, "prove-sparks") {
+        draft.advice(ctx, "step-sparks-out", Act::Leave, &[]);
+    }
+    draft.advice(ctx, "step-sparks-not-again", Act::Advice, &[]);
+    draft.call(Role::Electrician, "why-electrician-sparks");
+    draft.call(Role::ElectricityUtility, "why-electricity-utility-cut");
+    draft.restore(ctx, "restore-sparks", &[]);
+    draft
+}
+
+/// Makes the spot dead: its own devices, else everything. False if nothing that anyone may touch
+/// does that.
+pub(crate) fn cut_power(ctx: &Context<'_>, draft: &mut Draft, prove: &str) -> bool {
     let net = ctx.net(Net::Power);
     let targets = ctx.targets(&net);
     let found = ways(ctx, &net, &targets);
@@ -208,7 +230,7 @@ pub(crate) fn sparks(ctx: &Context<'_>) -> Draft {
     let first = draft.ways.iter().find(|way| way.by == By::Anyone).cloned();
     match first {
         Some(way) => {
-            switch_off(ctx, &mut draft, &way);
+            switch_off(ctx, draft, &way, prove);
             if let Some(next) = draft.ways.iter().find(|w| **w != way && w.by == By::Anyone) {
                 let list: Vec<String> = next.devices.iter().map(|&p| ctx.name(p)).collect();
                 let list = ctx.catalogue.list(&list);
@@ -218,19 +240,15 @@ pub(crate) fn sparks(ctx: &Context<'_>) -> Draft {
         None => match main_switch(ctx, &net, &targets) {
             Some(way) => {
                 draft.mapped = false;
-                switch_off(ctx, &mut draft, &way);
+                switch_off(ctx, draft, &way, prove);
             }
-            None => draft.advice(ctx, "step-sparks-out", Act::Leave, &[]),
+            None => return false,
         },
     }
-    draft.advice(ctx, "step-sparks-not-again", Act::Advice, &[]);
-    draft.call(Role::Electrician, "why-electrician-sparks");
-    draft.call(Role::ElectricityUtility, "why-electricity-utility-cut");
-    draft.restore(ctx, "restore-sparks", &[]);
-    draft
+    true
 }
 
-pub(crate) fn switch_off(ctx: &Context<'_>, draft: &mut Draft, way: &Way) {
+pub(crate) fn switch_off(ctx: &Context<'_>, draft: &mut Draft, way: &Way, prove: &str) {
     draft.used = Some(way.clone());
     for (&place, &seconds) in way.devices.iter().zip(&way.seconds) {
         draft.at(
@@ -242,7 +260,7 @@ pub(crate) fn switch_off(ctx: &Context<'_>, draft: &mut Draft, way: &Way) {
             &[fill("device", &ctx.name(place)), fill("where", &ctx.where_sentence(place))],
         );
     }
-    draft.prove(ctx.catalogue.text("prove-sparks"));
+    draft.prove(ctx.catalogue.text(prove));
     let off: Vec<String> =
         way.lost.off.iter().map(|&place| ctx.name(place)).take(MOST_NAMED).collect();
     if !off.is_empty() {

@@ -9,24 +9,48 @@ pub enum Trouble {
     Leak,
     /// Water comes through a ceiling or wall.
     WaterFromAbove,
+    /// A toilet runs over.
+    ToiletOverflow,
+    /// No water comes, or too little.
+    NoWater,
+    /// No hot water comes.
+    NoHotWater,
     /// A drain backs up.
     DrainBacksUp,
     /// Sewage rises.
     SewageRising,
+    /// The water in a sump or ejector pit rises.
+    PitRising,
     /// An outlet is dead.
     DeadOutlet,
+    /// A light stays dark.
+    DeadLight,
+    /// A room, or half of the house, has no power.
+    DeadArea,
     /// A breaker trips.
     BreakerTrips,
+    /// A GFCI trips, or does not reset.
+    GfciTrips,
     /// Sparks, burning smell, a hot outlet.
     Sparks,
+    /// Someone is being shocked, or feels a tingle.
+    Shock,
+    /// Water is near something electrical.
+    WaterNearPower,
     /// The cooling stopped.
     CoolingStopped,
+    /// Water stands or drips at the air handler.
+    WaterAtAirHandler,
     /// A smell of gas.
     GasSmell,
     /// The carbon monoxide alarm sounds.
     CoAlarm,
     /// Smoke or fire.
     Fire,
+    /// An electric wire lies on the ground or hangs low.
+    WiresDown,
+    /// A lock, door, alarm or thermostat does not answer.
+    NotAnswering,
 }
 
 impl Trouble {
@@ -34,15 +58,27 @@ impl Trouble {
     pub const ALL: &'static [Self] = &[
         Self::Leak,
         Self::WaterFromAbove,
+        Self::ToiletOverflow,
+        Self::NoWater,
+        Self::NoHotWater,
         Self::DrainBacksUp,
         Self::SewageRising,
+        Self::PitRising,
         Self::DeadOutlet,
+        Self::DeadLight,
+        Self::DeadArea,
         Self::BreakerTrips,
+        Self::GfciTrips,
         Self::Sparks,
+        Self::Shock,
+        Self::WaterNearPower,
         Self::CoolingStopped,
+        Self::WaterAtAirHandler,
         Self::GasSmell,
         Self::CoAlarm,
         Self::Fire,
+        Self::WiresDown,
+        Self::NotAnswering,
     ];
 
     /// Its id.
@@ -51,15 +87,27 @@ impl Trouble {
         match self {
             Self::Leak => "leak",
             Self::WaterFromAbove => "water-from-above",
+            Self::ToiletOverflow => "toilet-overflow",
+            Self::NoWater => "no-water",
+            Self::NoHotWater => "no-hot-water",
             Self::DrainBacksUp => "drain-backs-up",
             Self::SewageRising => "sewage-rising",
+            Self::PitRising => "pit-rising",
             Self::DeadOutlet => "dead-outlet",
+            Self::DeadLight => "dead-light",
+            Self::DeadArea => "dead-area",
             Self::BreakerTrips => "breaker-trips",
+            Self::GfciTrips => "gfci-trips",
             Self::Sparks => "sparks",
+            Self::Shock => "shock",
+            Self::WaterNearPower => "water-near-power",
             Self::CoolingStopped => "cooling-stopped",
+            Self::WaterAtAirHandler => "water-at-air-handler",
             Self::GasSmell => "gas-smell",
             Self::CoAlarm => "co-alarm",
             Self::Fire => "fire",
+            Self::WiresDown => "wires-down",
+            Self::NotAnswering => "not-answering",
         }
     }
 
@@ -69,16 +117,26 @@ impl Trouble {
         Self::ALL.iter().copied().find(|trouble| trouble.id() == id)
     }
 
-    /// True if the spot is where water or sewage is.
+    /// True if the spot is where water or sewage is on the floor, or about to be. A pit that rises is
+    /// still below the floor: what stands beside it must be looked at, as long as the floor is dry.
     #[must_use]
     pub fn is_wet(self) -> bool {
-        matches!(self, Self::Leak | Self::WaterFromAbove | Self::DrainBacksUp | Self::SewageRising)
+        matches!(
+            self,
+            Self::Leak
+                | Self::WaterFromAbove
+                | Self::ToiletOverflow
+                | Self::DrainBacksUp
+                | Self::SewageRising
+                | Self::WaterNearPower
+                | Self::WaterAtAirHandler
+        )
     }
 
     /// True if the only right answer is to leave and call.
     #[must_use]
     pub fn is_leave_first(self) -> bool {
-        matches!(self, Self::GasSmell | Self::CoAlarm | Self::Fire)
+        matches!(self, Self::GasSmell | Self::CoAlarm | Self::Fire | Self::WiresDown)
     }
 }
 

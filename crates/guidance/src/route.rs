@@ -51,6 +51,15 @@ impl Point {
         }
     }
 
+    /// True if two points lie within `metres` of each other on the plan, levels aside; also where the
+    /// map does not tell.
+    pub(crate) fn is_near(self, other: Self, metres: f64) -> bool {
+        match (self.xy, other.xy) {
+            (Some((x, y)), Some((u, v))) => (u - x).hypot(v - y) <= metres,
+            _ => true,
+        }
+    }
+
     /// Likely seconds to walk from here to `to`, for someone who takes their time.
     pub(crate) fn seconds_to(self, to: Self) -> f64 {
         let level_m = match (self.xy, to.xy) {

@@ -20,14 +20,21 @@ const MOST_NAMED: usize = 6;
 
 pub(crate) fn backs_up(ctx: &Context<'_>) -> Draft {
     let mut draft = Draft { net: Some(Net::Waste), ..Draft::default() };
+    stop_water(ctx, &mut draft);
+    draft.mapped = find_blockage(ctx, &mut draft);
+    if !draft.mapped {
+        general(ctx, &mut draft);
+    }
+    draft
+}
+
+/// Where the blockage may be, what comes of it, and what relieves it; false if the map does not tell.
+pub(crate) fn find_blockage(ctx: &Context<'_>, draft: &mut Draft) -> bool {
     let drain = drain(ctx.home, &ctx.places);
     let seen = Sights::of(ctx, &drain);
-    stop_water(ctx, &mut draft);
     if seen.all_of.is_empty() && seen.any_of.is_empty() {
-        general(ctx, &mut draft);
-        return draft;
+        return false;
     }
-    draft.mapped = true;
     let drain = only_caps(drain, |place| opens(ctx, place));
     let mut suspected = drain.suspected(&seen.all_of, &seen.any_of, &seen.clear);
     if suspected.is_empty() {
@@ -41,6 +48,12 @@ pub(crate) fn backs_up(ctx: &Context<'_>) -> Draft {
     }
     if ctx.question.trouble == Trouble::SewageRising {
         doubt_dry_pieces(ctx, &drain, &mut suspected);
+    }
+    // One toilet that runs over is mostly blocked itself: it is plunged first, and nobody opens a cap
+    // for it alone.
+    let only_a_toilet = ctx.question.trouble == Trouble::ToiletOverflow && seen.all_of.len() < 2;
+    if only_a_toilet {
+        blame_the_toilet(ctx, &drain, &mut suspected);
     }
     let runs = |node: Node| ctx.seen(&ctx.home.components[node as usize].id) != Some(Seen::Off);
     let mut emerges: BTreeMap<Node, (f64, f64)> = BTreeMap::new();
@@ -69,12 +82,14 @@ pub(crate) fn backs_up(ctx: &Context<'_>) -> Draft {
             .map(|s| (id(drain.pieces[s.piece].from), id(drain.pieces[s.piece].to)))
             .collect(),
     });
-    keep_clear(ctx, &mut draft, &order);
+    if !only_a_toilet {
+        keep_clear(ctx, draft, &order);
+    }
     let rising = ctx.question.trouble == Trouble::SewageRising;
     if let Some((cap, share)) = open
-        && (rising || share > 0.5)
+        && (rising || (share > 0.5 && !only_a_toilet))
     {
-        open_cap(ctx, &mut draft, cap as usize);
+        open_cap(ctx, draft, cap as usize);
     } else if rising {
         draft.advice(ctx, "step-no-cap-helps", Act::Advice, &[]);
     }
@@ -84,9 +99,9 @@ pub(crate) fn backs_up(ctx: &Context<'_>) -> Draft {
         draft.advice(ctx, key, Act::Advice, &[fill("device", &ctx.name(place))]);
     }
     draft.next_check = next_look(ctx, &drain, &suspected, &seen);
-    who_pays(ctx, &mut draft, &drain, &suspected);
+    who_pays(ctx, draft, &drain, &suspected);
     draft.restore(ctx, "restore-drain-test", &[]);
-    draft
+    true
 }
 
 /// Sewage that rises comes from somewhere: a piece with nothing above it that runs water is hardly
@@ -100,6 +115,24 @@ fn doubt_dry_pieces(ctx: &Context<'_>, drain: &Drain, suspected: &mut [Suspected
             suspect.share *= DOUBT;
         }
     }
+    in_order(suspected);
+}
+
+/// The way out of a toilet is narrow and crooked: what blocks it is mostly there.
+fn blame_the_toilet(ctx: &Context<'_>, drain: &Drain, suspected: &mut [Suspected]) {
+    /// How much likelier than its length says. Common practice, no source.
+    const NARROW: f64 = 10.0;
+    for suspect in suspected.iter_mut() {
+        let place = drain.pieces[suspect.piece].from as usize;
+        if ctx.home.components[place].kind == Kind::Toilet {
+            suspect.share *= NARROW;
+        }
+    }
+    in_order(suspected);
+}
+
+/// Shares that make 1, most likely first.
+fn in_order(suspected: &mut [Suspected]) {
     let total: f64 = suspected.iter().map(|suspect| suspect.share).sum();
     for suspect in suspected.iter_mut() {
         suspect.share /= total;
@@ -281,14 +314,25 @@ fn next_look(
         .collect();
     let (best, _) = next_check(&hypotheses, &checks)?;
     let place = best.node as usize;
-    Some(NextCheck {
+    let mut look = NextCheck {
         component: ctx.home.components[place].id.clone(),
         look_for: ctx.catalogue.fill(
             "look-drains",
             &[fill("device", &ctx.name(place)), fill("where", &ctx.where_sentence(place))],
         ),
         seconds: rounded(best.seconds, 1.0),
-    })
+    };
+    // What each reply leads to: the likeliest stretch that is then left.
+    let leading = |good: bool| {
+        let left = suspected.iter().zip(&best.good).find(|(_, told)| **told == good);
+        left.map(|(suspect, _)| {
+            let piece = drain.pieces[suspect.piece];
+            let [from, to] = [piece.from, piece.to].map(|node| ctx.name(node as usize));
+            ctx.catalogue.fill("between-two", &[fill("from", &from), fill("to", &to)])
+        })
+    };
+    look.tell_replies(ctx, leading(true), leading(false));
+    Some(look)
 }
 
 /// What runs water into the drains at `places`, by place.

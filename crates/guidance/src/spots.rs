@@ -1,7 +1,8 @@
 //! The spots that make sense for a trouble.
 
-use quarterturn_home::{Component, Home, Kind, Net};
+use quarterturn_home::{Component, Home, Kind, Medium, Net};
 
+use crate::blame::can_be_tried;
 use crate::context::is_electrical;
 use crate::{Spot, Trouble};
 
@@ -17,29 +18,72 @@ pub fn spots(home: &Home, trouble: Trouble) -> Vec<Spot> {
             .iter()
             .any(|l| l.carries.net() == net && (l.from == component.id || l.to == component.id))
     };
+    let has_hot_tap = |component: &Component| {
+        component.kind.is_water_fixture()
+            && home
+                .connections
+                .iter()
+                .any(|l| l.carries == Medium::HotWater && l.to == component.id)
+    };
     let fits = |component: &Component| match trouble {
         Trouble::Leak => {
             (member(component, Net::Water) || member(component, Net::Waste))
                 && !matches!(component.kind, Kind::WaterMain | Kind::SewerMain)
         }
         Trouble::WaterFromAbove => false,
+        Trouble::ToiletOverflow => component.kind == Kind::Toilet,
+        Trouble::NoWater => {
+            member(component, Net::Water)
+                && component.kind.is_water_fixture()
+                && component.kind != Kind::SprinklerRiser
+        }
+        Trouble::NoHotWater => component.kind == Kind::WaterHeater || has_hot_tap(component),
+        Trouble::PitRising => {
+            matches!(component.kind, Kind::SumpPit | Kind::EjectorPit | Kind::SumpPump)
+        }
         Trouble::DrainBacksUp | Trouble::SewageRising => {
             (component.kind.is_drain_opening() || component.kind == Kind::Cleanout)
                 && member(component, Net::Waste)
         }
-        Trouble::DeadOutlet => matches!(
-            component.kind,
-            Kind::Receptacle | Kind::Gfci | Kind::Light | Kind::Lampholder | Kind::Appliance
-        ),
+        Trouble::DeadOutlet => {
+            matches!(component.kind, Kind::Receptacle | Kind::Gfci | Kind::Appliance)
+        }
+        Trouble::DeadLight => matches!(component.kind, Kind::Light | Kind::Lampholder),
+        // Its rooms, and the panels that half of a house may hang on.
+        Trouble::DeadArea => component.kind == Kind::Panel,
+        Trouble::GfciTrips => component.kind == Kind::Gfci,
         Trouble::BreakerTrips => matches!(component.kind, Kind::Breaker | Kind::Receptacle),
-        Trouble::Sparks => is_electrical(component.kind),
+        Trouble::Sparks | Trouble::WaterNearPower => is_electrical(component.kind),
+        // One feels a tingle at a tap as well.
+        Trouble::Shock => {
+            is_electrical(component.kind)
+                || (member(component, Net::Water) && component.kind.is_water_fixture())
+        }
         Trouble::CoolingStopped => component.kind == Kind::AirHandler,
-        Trouble::GasSmell | Trouble::CoAlarm | Trouble::Fire => false,
+        Trouble::WaterAtAirHandler => {
+            matches!(component.kind, Kind::AirHandler | Kind::CondensatePan)
+        }
+        Trouble::GasSmell | Trouble::CoAlarm | Trouble::Fire | Trouble::WiresDown => false,
+        // What works by hand stands in the note; a lock or an opener has no kind of its own.
+        Trouble::NotAnswering => {
+            matches!(component.kind, Kind::SmokeAlarm | Kind::Thermostat)
+                || (matches!(component.kind, Kind::Appliance | Kind::Other)
+                    && component.note.is_some())
+        }
     };
     let whole_space = |indoors: bool, any: bool| match trouble {
         Trouble::WaterFromAbove => indoors,
-        Trouble::Leak | Trouble::SewageRising | Trouble::DrainBacksUp | Trouble::Sparks => any,
+        Trouble::Leak
+        | Trouble::SewageRising
+        | Trouble::DrainBacksUp
+        | Trouble::NoWater
+        | Trouble::Sparks
+        | Trouble::Shock
+        | Trouble::WaterNearPower => any,
         _ => false,
+    };
+    let lights_up = |component: &Component| {
+        can_be_tried(Net::Power, component.kind) && member(component, Net::Power)
     };
     let mut list = Vec::new();
     for space in &home.spaces {
@@ -49,7 +93,12 @@ pub fn spots(home: &Home, trouble: Trouble) -> Vec<Spot> {
             .filter(|c| c.space.as_deref() == Some(space.id.as_str()) && fits(c))
             .collect();
         here.sort_by(|a, b| a.name.cmp(&b.name).then_with(|| a.id.cmp(&b.id)));
-        if whole_space(!space.outdoors, !here.is_empty()) {
+        let powered = trouble == Trouble::DeadArea
+            && home
+                .components
+                .iter()
+                .any(|c| c.space.as_deref() == Some(space.id.as_str()) && lights_up(c));
+        if powered || whole_space(!space.outdoors, !here.is_empty()) {
             list.push(Spot::Space(space.id.clone()));
         }
         list.extend(here.into_iter().map(|c| Spot::Component(c.id.clone())));

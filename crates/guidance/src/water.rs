@@ -8,6 +8,7 @@ use crate::context::{Context, is_electrical};
 use crate::draft::Draft;
 use crate::isolation::{Way, Ways, rounded, way, ways};
 use crate::plan::{StagedPlan, staged};
+use crate::standing;
 use crate::{Act, By, Spot};
 
 /// Most names listed in one sentence.
@@ -32,8 +33,9 @@ pub(crate) fn leak(ctx: &Context<'_>) -> Draft {
         main_as_general_advice(ctx, &mut draft, &net);
         return draft;
     }
-    cut_off(ctx, &mut draft, &net, &targets, found);
-    finish(ctx, &mut draft);
+    let rest_litres = cut_off(ctx, &mut draft, &net, &targets, found);
+    go_down(ctx, &mut draft);
+    finish(ctx, &mut draft, rest_litres);
     draft
 }
 
@@ -55,7 +57,8 @@ pub(crate) fn water_from_above(ctx: &Context<'_>) -> Draft {
         main_as_general_advice(ctx, &mut draft, &net);
         return draft;
     }
-    cut_off(ctx, &mut draft, &net, &targets, found);
+    let rest_litres = cut_off(ctx, &mut draft, &net, &targets, found);
+    go_down(ctx, &mut draft);
     draft.advice(ctx, "step-catch-water-above", Act::Advice, &[]);
     let named = |wanted: &dyn Fn(Kind) -> bool| -> Vec<String> {
         above
@@ -70,38 +73,61 @@ pub(crate) fn water_from_above(ctx: &Context<'_>) -> Draft {
         let list = ctx.catalogue.list(&served);
         draft.advice(ctx, "step-find-branch", Act::Look, &[fill("list", &list)]);
     }
-    finish(ctx, &mut draft);
+    finish(ctx, &mut draft, rest_litres);
     draft
 }
 
 /// What everyone is told who cuts water off: how it goes on when it does not hold, what to do
 /// with the water that is still there, whom to call.
-fn finish(ctx: &Context<'_>, draft: &mut Draft) {
-    draft.advice(ctx, "step-catch-rest", Act::Advice, &[]);
+fn finish(ctx: &Context<'_>, draft: &mut Draft, rest_litres: Option<f64>) {
+    // Less than a glass is not worth a figure.
+    match rest_litres.filter(|litres| *litres >= 0.5) {
+        Some(litres) => {
+            let (unit, amount) = ctx.amount(litres);
+            draft.advice(
+                ctx,
+                "step-catch-rest-amount",
+                Act::Advice,
+                &[fill("unit", unit), count("amount", amount)],
+            );
+        }
+        None => draft.advice(ctx, "step-catch-rest", Act::Advice, &[]),
+    }
     draft.call(Role::Plumber, "why-plumber-leak");
     draft.call(Role::WaterUtility, "why-water-utility");
     draft.restore(ctx, "restore-find-cause", &[]);
 }
 
 /// The steps that cut the targets off, and what if they don't.
-fn cut_off(ctx: &Context<'_>, draft: &mut Draft, net: &HomeNet, targets: &[Node], found: Ways) {
+///
+/// Returns the litres that may still run out once they are done.
+pub(crate) fn cut_off(
+    ctx: &Context<'_>,
+    draft: &mut Draft,
+    net: &HomeNet,
+    targets: &[Node],
+    found: Ways,
+) -> Option<f64> {
     draft.ways = found.list;
+    let mut kept = None;
     let first = draft.ways.iter().find(|way| way.by == By::Anyone).cloned();
     if let Some(first) = &first {
         match staged(ctx, net, targets, &draft.ways) {
-            Some(plan) => in_stages(ctx, draft, net, plan),
+            Some(plan) => kept = Some(in_stages(ctx, draft, net, plan)),
             None => {
                 close_all(ctx, draft, first, "step-close");
                 heater_off(ctx, draft, first);
+                kept = Some(first.clone());
             }
         }
-    } else if let Some(kept) = without_devices(ctx, net, targets) {
+    } else if let Some(dry) = without_devices(ctx, net, targets) {
         // All that could stop it stands among what may leak. It is worth a try all the same: more
         // likely something else leaks than the valve.
-        let list = names(ctx, &kept.devices);
+        let list = names(ctx, &dry.devices);
         draft.advice(ctx, "step-if-valve-is-dry", Act::Look, &[fill("devices", &list)]);
-        close_all(ctx, draft, &kept, "step-close");
-        heater_off(ctx, draft, &kept);
+        close_all(ctx, draft, &dry, "step-close");
+        heater_off(ctx, draft, &dry);
+        kept = Some(dry);
     }
     // What helps when any one of the first devices fails shares none of them, if there is such a way.
     let used = first.as_ref().map_or(&[][..], |way| &way.devices);
@@ -130,10 +156,13 @@ fn cut_off(ctx: &Context<'_>, draft: &mut Draft, net: &HomeNet, targets: &[Node]
         }
         None => {}
     }
+    kept.map(|way| standing::litres(ctx, net, targets, &way).high)
 }
 
 /// The steps of a plan, which may shut something far-reaching first and open it again.
-fn in_stages(ctx: &Context<'_>, draft: &mut Draft, net: &HomeNet, plan: StagedPlan) {
+///
+/// Returns what is shut in the end.
+fn in_stages(ctx: &Context<'_>, draft: &mut Draft, net: &HomeNet, plan: StagedPlan) -> Way {
     let kept = way(ctx, net, &plan.shut);
     let last_shut = plan.acts.iter().rposition(|staged| matches!(staged.act, plan::Act::Shut(_)));
     for (number, staged) in plan.acts.iter().enumerate() {
@@ -156,6 +185,7 @@ fn in_stages(ctx: &Context<'_>, draft: &mut Draft, net: &HomeNet, plan: StagedPl
         .collect();
     draft.used = Some(way(ctx, net, &ever));
     draft.choices = plan.choices;
+    kept
 }
 
 fn open_again(ctx: &Context<'_>, draft: &mut Draft, place: usize, seconds: f64) {
@@ -339,17 +369,8 @@ fn leak_without_feed(ctx: &Context<'_>, draft: &mut Draft, net: &HomeNet) {
 }
 
 /// Where the map has no answer: shut everything off, by the best device that it has for that.
-fn main_as_general_advice(ctx: &Context<'_>, draft: &mut Draft, net: &HomeNet) {
-    let everything: Vec<Node> = (0..ctx.home.components.len())
-        .filter(|&place| {
-            net.member[place]
-                && ctx.home.components[place].kind.is_served()
-                && !ctx.home.components[place].kind.is_source(Net::Water)
-        })
-        .map(|place| net.body[place])
-        .filter(|&node| net.network.is_fed(&[node], |_| false))
-        .collect();
-    let found = ways(ctx, net, &everything).list;
+pub(crate) fn main_as_general_advice(ctx: &Context<'_>, draft: &mut Draft, net: &HomeNet) {
+    let found = whole_house(ctx, net, Kind::is_served);
     let main = found.iter().find(|way| way.by == By::Anyone);
     let theirs = found.iter().find(|way| way.by == By::Utility);
     if let Some(main) = main {
@@ -363,7 +384,24 @@ fn main_as_general_advice(ctx: &Context<'_>, draft: &mut Draft, net: &HomeNet) {
     }
     draft.mapped = false;
     draft.advice(ctx, "step-call-utility-water", Act::Call, &[]);
-    finish(ctx, draft);
+    finish(ctx, draft, None);
+}
+
+/// The ways to cut off all of the house that `wanted` holds for.
+pub(crate) fn whole_house(
+    ctx: &Context<'_>,
+    net: &HomeNet,
+    wanted: impl Fn(Kind) -> bool,
+) -> Vec<Way> {
+    let everything: Vec<Node> = (0..ctx.home.components.len())
+        .filter(|&place| {
+            let kind = ctx.home.components[place].kind;
+            net.member[place] && wanted(kind) && !kind.is_source(Net::Water)
+        })
+        .map(|place| net.body[place])
+        .filter(|&node| net.network.is_fed(&[node], |_| false))
+        .collect();
+    ways(ctx, net, &everything).list
 }
 
 /// All that could be above a space or inside it.
@@ -389,7 +427,33 @@ fn above_or_inside(ctx: &Context<'_>, net: &HomeNet) -> Vec<usize> {
         .collect()
 }
 
-fn warn_of_power(ctx: &Context<'_>, draft: &mut Draft) {
+/// A device lower than the leak: water may have run down there before one does.
+fn go_down(ctx: &Context<'_>, draft: &mut Draft) {
+    let level = |place: usize| {
+        let space = ctx.space_of(place).and_then(|id| ctx.home.space(id))?;
+        space.level.as_deref().and_then(|id| ctx.home.level(id))
+    };
+    let spot = ctx
+        .spot_space()
+        .and_then(|id| ctx.home.space(id))
+        .and_then(|space| ctx.home.level(space.level.as_deref()?));
+    let Some(spot) = spot else { return };
+    let lower = draft
+        .used
+        .iter()
+        .flat_map(|way| &way.devices)
+        .filter_map(|&place| Some((place, level(place)?)))
+        .find(|(place, level)| {
+            let outdoors = ctx.space_of(*place).and_then(|id| ctx.home.space(id));
+            level.elevation_m < spot.elevation_m && outdoors.is_some_and(|space| !space.outdoors)
+        });
+    if let Some((_, level)) = lower {
+        draft.caution(ctx, "caution-going-down", &[fill("level", &level.name)]);
+    }
+}
+
+pub(crate) fn warn_of_power(ctx: &Context<'_>, draft: &mut Draft) {
+    warn_of_panels_below(ctx, draft);
     let Some(space) = ctx.spot_space() else {
         draft.caution(ctx, "caution-water-near-power", &[]);
         return;
@@ -409,6 +473,32 @@ fn warn_of_power(ctx: &Context<'_>, draft: &mut Draft) {
     }
 }
 
+/// Water finds its way down: panels on lower levels, under the spot or near under it.
+fn warn_of_panels_below(ctx: &Context<'_>, draft: &mut Draft) {
+    /// How far water is taken to run along a ceiling, in metres. Common practice, no source.
+    const ALONG_M: f64 = 3.0;
+    let Some(spot) = ctx.spot_space().and_then(|id| ctx.home.space(id)) else { return };
+    let elevation =
+        |id: Option<&str>| id.and_then(|id| ctx.home.level(id)).map(|level| level.elevation_m);
+    let Some(here) = elevation(spot.level.as_deref()) else { return };
+    let below: Vec<String> = (0..ctx.home.components.len())
+        .filter(|&p| matches!(ctx.home.components[p].kind, Kind::Panel | Kind::ServiceDisconnect))
+        .filter(|&panel| {
+            let space = ctx.space_of(panel).and_then(|id| ctx.home.space(id));
+            let lower = space
+                .filter(|space| !space.outdoors)
+                .and_then(|space| elevation(space.level.as_deref()))
+                .is_some_and(|there| there < here);
+            lower && ctx.spot_point().is_near(ctx.point(panel), ALONG_M)
+        })
+        .map(|panel| ctx.name(panel))
+        .collect();
+    if !below.is_empty() {
+        let list = ctx.catalogue.list(&below);
+        draft.caution(ctx, "caution-panel-below", &[fill("list", &list)]);
+    }
+}
+
 /// Hot water scalds: said where a hot line leads to the spot.
 fn warn_of_heat(ctx: &Context<'_>, draft: &mut Draft) {
     let spot = ctx.spot_components();
@@ -423,7 +513,7 @@ fn warn_of_heat(ctx: &Context<'_>, draft: &mut Draft) {
     }
 }
 
-fn names(ctx: &Context<'_>, places: &[usize]) -> String {
+pub(crate) fn names(ctx: &Context<'_>, places: &[usize]) -> String {
     let list: Vec<String> = places.iter().map(|&place| ctx.name(place)).take(MOST_NAMED).collect();
     ctx.catalogue.list(&list)
 }

@@ -28,6 +28,23 @@ impl Date {
         exists.then_some(Self { year, month, day })
     }
 
+    /// The day that many days after 1970-01-01, if the calendar has it.
+    #[must_use]
+    pub fn from_days_since_1970(days: i64) -> Option<Self> {
+        // The inverse of `days_since_1970`: years begin in March, an era has 400 of them.
+        let days = days.checked_add(719_468)?;
+        let era = days.div_euclid(146_097);
+        let day_of_era = days.rem_euclid(146_097);
+        let year_of_era =
+            (day_of_era - day_of_era / 1460 + day_of_era / 36_524 - day_of_era / 146_096) / 365;
+        let day_of_year = day_of_era - (365 * year_of_era + year_of_era / 4 - year_of_era / 100);
+        let from_march = (5 * day_of_year + 2) / 153;
+        let day = day_of_year - (153 * from_march + 2) / 5 + 1;
+        let month = if from_march < 10 { from_march + 3 } else { from_march - 9 };
+        let year = year_of_era + era * 400 + i64::from(month <= 2);
+        Self::new(i32::try_from(year).ok()?, u32::try_from(month).ok()?, u32::try_from(day).ok()?)
+    }
+
     /// Days since 1970-01-01, negative before.
     #[must_use]
     pub fn days_since_1970(self) -> i64 {
@@ -94,6 +111,15 @@ mod tests {
         assert!("2026-02-29".parse::<Date>().is_err());
         assert!("2028-02-29".parse::<Date>().is_ok());
         assert!("2026-2-01".parse::<Date>().is_err());
+    }
+
+    #[test]
+    fn days_and_dates_are_each_others_inverse() {
+        for days in -200_000..200_000 {
+            let date = Date::from_days_since_1970(days).unwrap();
+            assert_eq!(date.days_since_1970(), days, "{date}");
+        }
+        assert_eq!(Date::from_days_since_1970(i64::MAX), None);
     }
 
     /// POSIX time 1 000 000 000 s fell on 2001-09-09 (IEEE Std 1003.1, seconds since the Epoch).

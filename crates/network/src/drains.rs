@@ -250,7 +250,8 @@ impl Drain {
         for suspect in suspected {
             let piece = &self.pieces[suspect.piece];
             let near = if against_flow { piece.to } else { piece.from };
-            let may_enter = !against_flow || self.joining(piece.to) == 1;
+            let past_flap = near != from && self.nodes[near as usize].stops_backflow;
+            let may_enter = !past_flap && (!against_flow || self.joining(piece.to) == 1);
             if let Some(distance) = distances[near as usize]
                 && distance <= cable_m
                 && may_enter
@@ -490,5 +491,18 @@ mod tests {
         assert!(d.rodding(&at(piece("b")), 30.0).unwrap().against_flow);
         assert_eq!(d.rodding(&at(piece("a")), 30.0), None);
         assert!(!d.rodding(&at(piece("co")), 30.0).unwrap().against_flow);
+    }
+
+    #[test]
+    fn a_cable_does_not_go_through_a_flap() {
+        let (mut d, n) = drain("sink>co>flap>bd>street");
+        d.nodes[node(&n, "co") as usize].cap = Some(Cap { height_m: None, outdoors: None });
+        d.nodes[node(&n, "flap") as usize].stops_backflow = true;
+        let at = |from: &str| {
+            let piece = d.pieces.iter().position(|p| p.from == node(&n, from)).unwrap();
+            [Suspected { piece, share: 1.0 }]
+        };
+        assert!(d.rodding(&at("co"), 30.0).is_some());
+        assert_eq!(d.rodding(&at("flap"), 30.0), None);
     }
 }

@@ -95,6 +95,12 @@ impl Impact {
         Self { supply, arrives, pumps: pumps(home, places), served, water_lines }
     }
 
+    /// The pumps that empty a pit, by place in the home.
+    #[must_use]
+    pub fn pumps_of(&self, pit: usize) -> &[usize] {
+        self.pumps.iter().find(|(place, _)| *place == pit).map_or(&[], |(_, pumps)| pumps)
+    }
+
     /// What arrives where when the components marked by `shut` are shut. Time: connections.
     #[must_use]
     pub fn arriving(&self, shut: impl Fn(usize) -> bool) -> Arriving {

@@ -3,6 +3,7 @@
 use std::path::PathBuf;
 
 use clap::{Args, Parser, Subcommand};
+use quarterturn_home::Date;
 
 /// What to close, open, reset or look at in a house when something goes wrong, worked out from a
 /// map of its systems.
@@ -12,6 +13,9 @@ pub(crate) struct Arguments {
     /// Folder of the home to open, or its home.ron. Without it: the last home, or the built-in one
     #[arg(value_name = "HOME")]
     pub(crate) home: Option<PathBuf>,
+    /// Language to speak, such as es; the home's own without it
+    #[arg(long, value_name = "TAG", global = true)]
+    pub(crate) language: Option<String>,
     #[command(subcommand)]
     pub(crate) command: Option<Command>,
 }
@@ -58,9 +62,9 @@ pub(crate) struct AnswerArguments {
     /// drains, backs-up, wet, dry, on, off, tripped
     #[arg(long, value_name = "ID=STATE")]
     pub(crate) seen: Vec<String>,
-    /// Language of the answer, such as en; the home's own without it
-    #[arg(long, value_name = "TAG")]
-    pub(crate) language: Option<String>,
+    /// The day, such as 2026-05-02; the machine's own without it
+    #[arg(long, value_name = "DAY")]
+    pub(crate) today: Option<Date>,
     /// Write JSON
     #[arg(long)]
     pub(crate) json: bool,

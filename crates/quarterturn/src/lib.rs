@@ -14,7 +14,7 @@ mod text;
 
 use std::ffi::OsString;
 use std::io::{self, Write};
-use std::path::{Path, PathBuf};
+use std::path::Path;
 
 use clap::Parser as _;
 use quarterturn_guidance::{Catalogue, Question, Seen, Spot, Trouble, fill};
@@ -45,13 +45,7 @@ pub fn run<A: Into<OsString> + Clone>(
             return if wrong || written.is_err() { BAD_INPUT } else { DONE };
         }
     };
-    let code = match parsed.command {
-        None => open_window(parsed.home.as_deref(), out, err),
-        Some(Command::Troubles { json }) => troubles(json, out),
-        Some(Command::Answer(arguments)) => answer(&arguments, out, err),
-        Some(Command::Check { home, json }) => check(&home, json, out, err),
-    };
-    match code {
+    match obey(parsed, out, err) {
         Ok(code) => code,
         // Whoever read the output has read enough.
         Err(error) if error.kind() == io::ErrorKind::BrokenPipe => DONE,
@@ -63,22 +57,65 @@ pub fn run<A: Into<OsString> + Clone>(
     }
 }
 
-fn open_window(home: Option<&Path>, out: &mut dyn Write, err: &mut dyn Write) -> io::Result<u8> {
+fn obey(parsed: Arguments, out: &mut dyn Write, err: &mut dyn Write) -> io::Result<u8> {
+    let asked = match parsed.language.as_deref().map(|tag| (tag, Catalogue::find(tag))) {
+        Some((tag, None)) => {
+            writeln!(err, "{}", unknown_language(tag))?;
+            return Ok(BAD_INPUT);
+        }
+        Some((_, Some(words))) => Some(words),
+        None => None,
+    };
+    match parsed.command {
+        None => open_window(parsed.home.as_deref(), asked, out, err),
+        Some(Command::Troubles { json }) => {
+            troubles(json, &asked.unwrap_or_else(Catalogue::english), out)
+        }
+        Some(Command::Answer(arguments)) => answer(&arguments, asked, out, err),
+        Some(Command::Check { home, json }) => check(&home, json, asked, out, err),
+    }
+}
+
+/// The words that were asked for, or else those of the home, or else English.
+fn words_for(asked: Option<Catalogue>, home: Option<&Home>) -> Catalogue {
+    let own = || home.and_then(|home| home.language.as_deref()).map(Catalogue::in_language);
+    asked.or_else(own).unwrap_or_else(Catalogue::english)
+}
+
+fn unknown_language(tag: &str) -> String {
     let words = Catalogue::english();
-    let opening = match home {
-        Some(path) => match open(path, &words, err)? {
-            Some(opening) => opening,
+    let all: Vec<String> = Catalogue::languages()
+        .iter()
+        .map(|l| words.fill("cli-language", &[fill("tag", l.tag), fill("name", &l.name)]))
+        .collect();
+    words.fill("cli-unknown-language", &[fill("text", tag), fill("list", &all.join(", "))])
+}
+
+fn open_window(
+    home: Option<&Path>,
+    asked: Option<Catalogue>,
+    out: &mut dyn Write,
+    err: &mut dyn Write,
+) -> io::Result<u8> {
+    let (opening, words) = match home {
+        Some(path) => match open(path, asked, err)? {
+            Some(opened) => opened,
             None => return Ok(BAD_INPUT),
         },
         // A last home that is gone is no reason not to open.
-        None => last_home::recall()
-            .and_then(|path| Opening::read(&path).ok())
-            .unwrap_or_else(Opening::built_in),
+        None => {
+            let opening = last_home::recall()
+                .and_then(|path| Opening::read(&path).ok())
+                .unwrap_or_else(Opening::built_in);
+            let words = words_for(asked, Some(&opening.home));
+            (opening, words)
+        }
     };
     if let Some(folder) = &opening.folder {
         last_home::remember(folder);
     }
-    let Err(no_display) = quarterturn_window::run(opening) else { return Ok(DONE) };
+    let spoken = Catalogue::in_language(words.language());
+    let Err(no_display) = quarterturn_window::run(opening, spoken) else { return Ok(DONE) };
     match no_display.why {
         Some(why) => writeln!(err, "{}", words.fill("cli-no-window", &[fill("why", &why)]))?,
         None => writeln!(err, "{}", words.text("cli-no-display"))?,
@@ -101,8 +138,7 @@ fn open_window(home: Option<&Path>, out: &mut dyn Write, err: &mut dyn Write) ->
     Ok(DONE)
 }
 
-fn troubles(json: bool, out: &mut dyn Write) -> io::Result<u8> {
-    let words = Catalogue::english();
+fn troubles(json: bool, words: &Catalogue, out: &mut dyn Write) -> io::Result<u8> {
     if json {
         let list: Vec<_> = Trouble::ALL
             .iter()
@@ -128,14 +164,17 @@ fn troubles(json: bool, out: &mut dyn Write) -> io::Result<u8> {
     Ok(DONE)
 }
 
-fn answer(arguments: &AnswerArguments, out: &mut dyn Write, err: &mut dyn Write) -> io::Result<u8> {
-    let english = Catalogue::english();
-    let Some(opening) = open(&arguments.home, &english, err)? else { return Ok(BAD_INPUT) };
+fn answer(
+    arguments: &AnswerArguments,
+    asked: Option<Catalogue>,
+    out: &mut dyn Write,
+    err: &mut dyn Write,
+) -> io::Result<u8> {
+    let Some((opening, words)) = open(&arguments.home, asked, err)? else { return Ok(BAD_INPUT) };
     let home = &opening.home;
-    let tag = arguments.language.as_deref().or(home.language.as_deref()).unwrap_or("en");
-    let words = Catalogue::in_language(tag);
     let Some(question) = question(arguments, home, &words, err)? else { return Ok(BAD_INPUT) };
-    let answer = quarterturn_guidance::answer(home, &question, &words);
+    let today = arguments.today.or_else(quarterturn_window::today);
+    let answer = quarterturn_guidance::answer_on(home, &question, &words, today);
     if arguments.json {
         let json = serde_json::to_string_pretty(&answer).map_err(io::Error::from)?;
         writeln!(out, "{json}")?;
@@ -208,18 +247,22 @@ fn question(
     }))
 }
 
-fn check(path: &Path, json: bool, out: &mut dyn Write, err: &mut dyn Write) -> io::Result<u8> {
-    let words = Catalogue::english();
+fn check(
+    path: &Path,
+    json: bool,
+    asked: Option<Catalogue>,
+    out: &mut dyn Write,
+    err: &mut dyn Write,
+) -> io::Result<u8> {
     let (home, problems) = match Opening::read(path) {
         Ok(opening) => (Some(opening.home), opening.problems),
         Err(NotOpened::NoHome(_, problems)) => (None, problems),
         Err(error) => {
-            writeln!(err, "{}", not_opened(&words, &error))?;
+            writeln!(err, "{}", not_opened(&words_for(asked, None), &error))?;
             return Ok(BAD_INPUT);
         }
     };
-    let words =
-        home.as_ref().and_then(|h| h.language.as_deref()).map_or(words, Catalogue::in_language);
+    let words = words_for(asked, home.as_ref());
     let findings =
         home.as_ref().map(|home| quarterturn_guidance::check(home, &words)).unwrap_or_default();
     if json {
@@ -265,17 +308,23 @@ fn check(path: &Path, json: bool, out: &mut dyn Write, err: &mut dyn Write) -> i
     })
 }
 
-/// Opens a home; what is wrong with it goes to `err`. `None` if nothing of it can be used.
-fn open(path: &Path, words: &Catalogue, err: &mut dyn Write) -> io::Result<Option<Opening>> {
+/// Opens a home, and finds the words for it; what is wrong with it goes to `err`. `None` if nothing
+/// of it can be used.
+fn open(
+    path: &Path,
+    asked: Option<Catalogue>,
+    err: &mut dyn Write,
+) -> io::Result<Option<(Opening, Catalogue)>> {
     match Opening::read(path) {
         Ok(opening) => {
+            let words = words_for(asked, Some(&opening.home));
             for problem in &opening.problems {
                 writeln!(err, "{}", words.problem(problem))?;
             }
-            Ok(Some(opening))
+            Ok(Some((opening, words)))
         }
         Err(error) => {
-            writeln!(err, "{}", not_opened(words, &error))?;
+            writeln!(err, "{}", not_opened(&words_for(asked, None), &error))?;
             Ok(None)
         }
     }
@@ -293,7 +342,7 @@ fn not_opened(words: &Catalogue, error: &NotOpened) -> String {
     }
 }
 
-fn shown(path: &PathBuf) -> String {
+fn shown(path: &Path) -> String {
     path.display().to_string()
 }
 

@@ -26,9 +26,14 @@ pub(crate) fn answer(
         None => writeln!(out, "{title}")?,
     }
     writeln!(out)?;
-    for caution in &answer.cautions {
-        let signal = words.text(&format!("signal-{}", signal_word(caution.signal)));
-        paragraph(out, &format!("{signal:9}"), &caution.text)?;
+    let signals: Vec<String> = answer
+        .cautions
+        .iter()
+        .map(|caution| words.text(&format!("signal-{}", signal_word(caution.signal))))
+        .collect();
+    let widest = signals.iter().map(|signal| signal.chars().count()).max().unwrap_or_default();
+    for (signal, caution) in signals.iter().zip(&answer.cautions) {
+        paragraph(out, &format!("{signal:width$}", width = widest + 2), &caution.text)?;
     }
     writeln!(out)?;
     for (number, step) in answer.steps.iter().enumerate() {

@@ -10,7 +10,7 @@ use crate::tokens::{
     self, GAP, INSIDE, PHONE_WIDTH, Palette, ROUND, SIGNAL_WIDTH, TEXT_COLUMN, TOUCH, size,
 };
 use crate::view::View;
-use crate::{more, place, signs, troubles};
+use crate::{more, place, plot, signs, troubles};
 
 /// What counts now: what can kill, and the step to do.
 pub(crate) fn first_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer, out: &mut Vec<Command>) {
@@ -27,6 +27,7 @@ pub(crate) fn first_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer, out: &mut 
 pub(crate) fn rest_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer, out: &mut Vec<Command>) {
     cautions_ui(ui, view, &by_weight(&answer.cautions).1);
     later_ui(ui, view, answer);
+    plot::choices_ui(ui, view, answer);
     more::check_ui(ui, view, answer, out);
     more::goes_off_ui(ui, view, answer);
     calls_ui(ui, view, &answer.call);
@@ -175,13 +176,18 @@ fn failed_ui(ui: &mut Ui, view: &View<'_>, out: &mut Vec<Command>) {
     }
 }
 
-/// Whom to call, with the numbers big enough to dial from across the room.
+/// Whom to call, with the numbers big enough to dial from across the room. A utility that only might
+/// be needed gets one line below those that this trouble needs.
 fn calls_ui(ui: &mut Ui, view: &View<'_>, calls: &[Call]) {
     if calls.is_empty() {
         return;
     }
     section(ui, &view.text("call"));
     let palette = Palette::of(ui);
+    // The reason that the answer gives to whoever has no other.
+    let no_reason = view.words.text("why-utility");
+    let (besides, needed): (Vec<&Call>, Vec<&Call>) =
+        calls.iter().partition(|call| call.why == no_reason);
     Frame::new()
         .fill(palette.card)
         .stroke(palette.edge_stroke())
@@ -189,13 +195,34 @@ fn calls_ui(ui: &mut Ui, view: &View<'_>, calls: &[Call]) {
         .inner_margin(INSIDE)
         .show(ui, |ui| {
             ui.set_width(ui.available_width());
-            for (n, call) in calls.iter().enumerate() {
+            for (n, call) in needed.iter().enumerate() {
                 if n > 0 {
                     ui.separator();
                 }
                 call_ui(ui, view, call);
             }
+            if !besides.is_empty() {
+                if !needed.is_empty() {
+                    ui.separator();
+                }
+                besides_ui(ui, view, &besides);
+            }
         });
+}
+
+/// A line for each, without a reason.
+fn besides_ui(ui: &mut Ui, view: &View<'_>, calls: &[&Call]) {
+    ui.scope(|ui| {
+        ui.spacing_mut().item_spacing.y = 2.0;
+        ui.label(soft(ui, view.text("call-besides")));
+        for call in calls {
+            let name = fill("name", &call.name);
+            ui.add(egui::Label::new(match &call.phone {
+                Some(phone) => view.fill("call-line", &[name, fill("phone", phone)]),
+                None => view.fill("call-line-without", &[name]),
+            }));
+        }
+    });
 }
 
 fn call_ui(ui: &mut Ui, view: &View<'_>, call: &Call) {

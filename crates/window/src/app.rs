@@ -5,6 +5,7 @@ use std::sync::mpsc::{Receiver, TryRecvError};
 
 use egui::{CentralPanel, Frame, Key, Panel, ScrollArea, Ui, vec2};
 use quarterturn_guidance::{Answer, Catalogue, fill};
+use quarterturn_home::Date;
 
 use crate::ask::{Asked, Command};
 use crate::chrome::{OpenBox, bar_ui, open_box_ui, problems_ui};
@@ -27,6 +28,7 @@ struct Choosing {
 pub struct App {
     opening: Opening,
     words: Catalogue,
+    today: Option<Date>,
     asked: Asked,
     answer: Option<Answer>,
     rows: Vec<Row>,
@@ -39,16 +41,21 @@ pub struct App {
     turned: u64,
     /// True until the first frame of a page is drawn.
     is_new_page: bool,
+    /// True if someone chose the language; another home does not change it then.
+    is_language_chosen: bool,
 }
 
 impl App {
     /// The window on a home, at its first page.
     #[must_use]
     pub fn new(opening: Opening, catalogue: Catalogue) -> Self {
+        let own = opening.home.language.as_deref().unwrap_or_default();
         Self {
+            is_language_chosen: catalogue.language() != Catalogue::in_language(own).language(),
             pictures: Pictures::new(opening.source.clone()),
             opening,
             words: catalogue,
+            today: None,
             asked: Asked::default(),
             answer: None,
             rows: Vec::new(),
@@ -59,6 +66,13 @@ impl App {
             turned: 0,
             is_new_page: true,
         }
+    }
+
+    /// The window on a day: what was tried long ago is trusted less.
+    #[must_use]
+    pub fn on_day(mut self, today: Option<Date>) -> Self {
+        self.today = today;
+        self
     }
 
     /// The folder of the home that is shown; `None` for the one that is built in.
@@ -182,6 +196,7 @@ impl App {
             Command::OpenHome(path) => self.open(&path),
             Command::Theme(theme) => ctx.set_theme(theme),
             Command::Zoom(zoom) => ctx.set_zoom_factor(zoom),
+            Command::Speak(tag) => self.speak(ctx, tag),
             command => {
                 let before = (self.asked.trouble, self.asked.at.clone());
                 // Where there was nothing to choose from, there is nothing to go back to.
@@ -198,20 +213,39 @@ impl App {
                         self.turned += 1;
                         self.is_new_page = true;
                     }
-                    self.answer = self.asked.question().map(|question| {
-                        quarterturn_guidance::answer(&self.opening.home, &question, &self.words)
-                    });
+                    self.answer = self.answered();
                 }
             }
         }
     }
 
+    fn answered(&self) -> Option<Answer> {
+        let home = &self.opening.home;
+        let question = self.asked.question()?;
+        Some(quarterturn_guidance::answer_on(home, &question, &self.words, self.today))
+    }
+
+    /// Says everything in another language. What was asked and done stays.
+    fn speak(&mut self, ctx: &egui::Context, tag: &str) {
+        self.words = Catalogue::in_language(tag);
+        self.is_language_chosen = true;
+        ctx.send_viewport_cmd(egui::ViewportCommand::Title(self.words.text("window-title")));
+        self.rows = self.spots();
+        let now = self.answered();
+        if let (Some(before), Some(now)) = (&self.answer, &now) {
+            self.asked.retell(before, now);
+        }
+        self.answer = now;
+    }
+
+    fn spots(&self) -> Vec<Row> {
+        let home = &self.opening.home;
+        self.asked.trouble.map_or_else(Vec::new, |trouble| spots::rows(home, trouble, &self.words))
+    }
+
     /// Lists the spots for the trouble, and takes the only one if there is only one.
     fn list_spots(&mut self) {
-        self.rows = self
-            .asked
-            .trouble
-            .map_or_else(Vec::new, |trouble| spots::rows(&self.opening.home, trouble, &self.words));
+        self.rows = self.spots();
         if let [only] = self.rows.as_slice() {
             self.asked.apply(Command::PickSpot(only.spot.clone()));
         }
@@ -220,10 +254,16 @@ impl App {
     fn open(&mut self, path: &Path) {
         match Opening::read(path) {
             Ok(opening) => {
-                let language = opening.home.language.clone().unwrap_or_default();
+                let tag = if self.is_language_chosen {
+                    self.words.language().to_owned()
+                } else {
+                    opening.home.language.clone().unwrap_or_default()
+                };
                 *self = Self {
                     is_dressed: true,
-                    ..Self::new(opening, Catalogue::in_language(&language))
+                    is_language_chosen: self.is_language_chosen,
+                    today: self.today,
+                    ..Self::new(opening, Catalogue::in_language(&tag))
                 };
             }
             Err(error) => {

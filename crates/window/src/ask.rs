@@ -50,6 +50,8 @@ pub(crate) enum Command {
     Theme(egui::Theme),
     /// Make everything this many times as big.
     Zoom(f32),
+    /// Say everything in the language with this tag.
+    Speak(&'static str),
 }
 
 /// Tells a step from the others, also after the answer was computed anew.
@@ -169,7 +171,8 @@ impl Asked {
             | Command::ChooseFile
             | Command::OpenHome(_)
             | Command::Theme(_)
-            | Command::Zoom(_) => {}
+            | Command::Zoom(_)
+            | Command::Speak(_) => {}
         }
         false
     }
@@ -179,6 +182,16 @@ impl Asked {
         self.seen.clear();
         self.done.clear();
         self.follow();
+    }
+
+    /// Keeps what was done when the same answer is told in other words.
+    pub(crate) fn retell(&mut self, before: &Answer, now: &Answer) {
+        for done in &mut self.done {
+            let at = before.steps.iter().position(|step| *done == StepKey::of(step));
+            if let Some(step) = at.and_then(|at| now.steps.get(at)) {
+                *done = StepKey::of(step);
+            }
+        }
     }
 
     /// Lets the plan follow the steps again.
@@ -261,6 +274,7 @@ mod tests {
             relief: None,
             call: vec![],
             restore: vec![],
+            choices: vec![],
         }
     }
 
@@ -298,6 +312,35 @@ mod tests {
         }
         asked.apply(Command::NotDone(StepKey::of(&steps[1])));
         assert_eq!(asked.now(&answer(steps.to_vec())), Some(1));
+    }
+
+    /// The plan leads to the main twice, though it was worked before.
+    #[test]
+    fn a_device_that_is_opened_again_is_gone_to_again() {
+        let open = Step { act: Act::Open, ..step("open-again", Some("main")) };
+        let steps = [step("close", Some("main")), step("close", Some("stop")), open];
+        let answer = answer(steps.to_vec());
+        let mut asked = Asked::default();
+        for (step, goal) in steps.iter().zip(["main", "stop", "main"]) {
+            assert_eq!(asked.goal(&answer).as_deref(), Some(goal));
+            assert_eq!(asked.devices(&answer).first().map(String::as_str), Some(goal));
+            asked.apply(Command::Done(StepKey::of(step)));
+        }
+        assert_eq!(asked.now(&answer), None);
+    }
+
+    #[test]
+    fn what_was_done_stays_done_in_another_language() {
+        let mut asked = Asked::default();
+        let english = answer(vec![step("a", Some("x")), step("b", None)]);
+        let mut spanish = english.clone();
+        for step in &mut spanish.steps {
+            step.text.push_str(", en espanol");
+        }
+        asked.apply(Command::Done(StepKey::of(&english.steps[0])));
+        assert_eq!(asked.now(&spanish), Some(0));
+        asked.retell(&english, &spanish);
+        assert_eq!(asked.now(&spanish), Some(1));
     }
 
     #[test]

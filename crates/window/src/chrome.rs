@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 
 use egui::{Frame, Key, Layout, Modal, ScrollArea, Stroke, TextEdit, Theme, Ui, vec2};
-use quarterturn_guidance::{count, fill};
+use quarterturn_guidance::{Catalogue, count, fill};
 
 use crate::ask::Command;
 use crate::controls::{button, focus_ring, main_button, soft, strong};
@@ -34,12 +34,26 @@ pub(crate) fn bar_ui(ui: &mut Ui, view: &View<'_>, out: &mut Vec<Command>) {
         }
         if has_room {
             let from_the_right = Layout::right_to_left(egui::Align::Center);
-            ui.with_layout(from_the_right, |ui| settings_ui(ui, view, out));
+            ui.with_layout(from_the_right, |ui| {
+                languages_ui(ui, view, out);
+                settings_ui(ui, view, out);
+            });
         } else {
+            languages_ui(ui, view, out);
             let menu = ui.menu_button(view.text("settings"), |ui| settings_ui(ui, view, out));
             focus_ring(ui, &menu.response);
         }
     });
+}
+
+/// The other languages, each by its own name, for who cannot read this one.
+fn languages_ui(ui: &mut Ui, view: &View<'_>, out: &mut Vec<Command>) {
+    let spoken = view.words.language();
+    for language in Catalogue::languages().iter().filter(|language| language.tag != spoken) {
+        if button(ui, &language.name).clicked() {
+            out.push(Command::Speak(language.tag));
+        }
+    }
 }
 
 fn settings_ui(ui: &mut Ui, view: &View<'_>, out: &mut Vec<Command>) {

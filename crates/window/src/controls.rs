@@ -12,7 +12,7 @@ use crate::fonts::bold;
 use crate::system::System;
 use quarterturn_guidance::Signal;
 
-use crate::tokens::{self, GAP, Palette, ROUND, TILE, TILE_END, TOUCH, size};
+use crate::tokens::{self, GAP, Palette, ROUND, SMALL_TILE, TILE, TILE_END, TOUCH, size};
 
 /// Text that is to be read first.
 pub(crate) fn strong(text: impl Into<String>, points: f32) -> RichText {
@@ -93,6 +93,8 @@ pub(crate) struct Tile<'a> {
     pub(crate) hint: &'a str,
     /// What a screen reader says.
     pub(crate) label: &'a str,
+    /// True if what it says small is only said when it is pointed at.
+    pub(crate) is_small: bool,
 }
 
 /// A big button with a sign at its end, as wide as `width`.
@@ -105,7 +107,7 @@ pub(crate) fn tile(
 ) -> Response {
     let palette = Palette::of(ui);
     let text = tile_text(ui, width, tile);
-    let height = height.max(tile_height(&text));
+    let height = height.max(tile_height(tile, &text));
     let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::click());
     response.widget_info(|| WidgetInfo::labeled(Role::Button, ui.is_enabled(), tile.label));
     if ui.is_rect_visible(rect) {
@@ -122,7 +124,7 @@ pub(crate) fn tile(
         painter.galley(at, text, palette.ink);
         focus_ring(ui, &response);
     }
-    response
+    if tile.is_small { response.on_hover_text(tile.hint) } else { response }
 }
 
 /// Draws the end of a tile with its sign.
@@ -139,7 +141,7 @@ pub(crate) fn end_ui(
         End::Danger => {
             let paint = tokens::signal(Signal::Danger);
             painter.rect_filled(rect, corners, paint.fill);
-            sign(painter, square(rect.width() * 0.6), paint.on);
+            sign(painter, square(rect.width().min(rect.height()) * 0.6), paint.on);
         }
         End::System(system) => {
             let paint = tokens::system(system);
@@ -152,11 +154,15 @@ pub(crate) fn end_ui(
 
 /// How high a tile has to be for its text.
 pub(crate) fn height_of_tile(ui: &Ui, width: f32, tile: &Tile<'_>) -> f32 {
-    tile_height(&tile_text(ui, width, tile))
+    tile_height(tile, &tile_text(ui, width, tile))
 }
 
-fn tile_height(text: &Galley) -> f32 {
-    (text.size().y + 24.0).max(TILE)
+fn tile_height(tile: &Tile<'_>, text: &Galley) -> f32 {
+    if tile.is_small {
+        (text.size().y + 12.0).max(SMALL_TILE)
+    } else {
+        (text.size().y + 14.0).max(TILE)
+    }
 }
 
 fn tile_text(ui: &Ui, width: f32, tile: &Tile<'_>) -> Arc<Galley> {
@@ -164,6 +170,10 @@ fn tile_text(ui: &Ui, width: f32, tile: &Tile<'_>) -> Arc<Galley> {
     let mut job = LayoutJob::default();
     job.wrap.max_width = (width - TILE_END - 24.0).max(40.0);
     let format = |font, color| TextFormat { font_id: font, color, ..TextFormat::default() };
+    if tile.is_small {
+        job.append(tile.title, 0.0, format(FontId::new(size::SMALL_TILE, bold()), palette.ink));
+        return ui.painter().layout_job(job);
+    }
     job.append(tile.title, 0.0, format(FontId::new(size::TILE, bold()), palette.ink));
     job.append("\n", 0.0, format(FontId::proportional(size::SMALL), palette.soft));
     job.append(tile.hint, 0.0, format(FontId::proportional(size::SMALL), palette.soft));

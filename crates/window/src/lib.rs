@@ -6,7 +6,8 @@
 //! could not tell.
 //!
 //! ```no_run
-//! quarterturn_window::run(quarterturn_window::Opening::built_in()).unwrap();
+//! let words = quarterturn_guidance::Catalogue::english();
+//! quarterturn_window::run(quarterturn_window::Opening::built_in(), words).unwrap();
 //! ```
 
 mod answer;
@@ -23,6 +24,7 @@ mod pictures;
 mod pins;
 mod place;
 mod plan;
+mod plot;
 mod run;
 mod sheet;
 mod signs;
@@ -35,4 +37,4 @@ mod view;
 
 pub use app::App;
 pub use opening::{NotOpened, Opening};
-pub use run::{NoDisplay, run};
+pub use run::{NoDisplay, run, today};

@@ -1,7 +1,7 @@
 //! The rest of an answer: what to check, what goes off, other ways, how to bring it back.
 
 use egui::{CollapsingHeader, Frame, RichText, Stroke, Ui, vec2};
-use quarterturn_guidance::{Answer, By, ClosingSet, Seen, count, fill};
+use quarterturn_guidance::{Answer, By, ClosingSet, Seen, Suspect, Trouble, count, fill};
 use quarterturn_home::{Component, Kind};
 
 use crate::ask::Command;
@@ -23,7 +23,7 @@ pub(crate) fn check_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer, out: &mut 
         ui.horizontal_wrapped(|ui| {
             let fills = [
                 fill("device", place::name(view.home, id)),
-                fill("seen", &view.text(seen_key(*seen))),
+                fill("seen", &view.text(seen_key(view, id, *seen))),
             ];
             ui.label(view.fill("was-seen", &fills));
             let label = view.fill("not-seen-of", &[fill("device", place::name(view.home, id))]);
@@ -46,7 +46,7 @@ pub(crate) fn check_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer, out: &mut 
             ui.label(soft(ui, view.fill("takes", &[fill("time", &time)])));
             ui.horizontal_wrapped(|ui| {
                 for seen in what_may_be_seen(view, view.home.component(&check.component)) {
-                    if button(ui, &view.text(seen_key(*seen))).clicked() {
+                    if button(ui, &view.text(seen_key(view, &check.component, *seen))).clicked() {
                         out.push(Command::Saw(check.component.clone(), Some(*seen)));
                     }
                 }
@@ -56,9 +56,13 @@ pub(crate) fn check_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer, out: &mut 
 
 /// What may be seen at a component, the usual first.
 fn what_may_be_seen(view: &View<'_>, component: Option<&Component>) -> &'static [Seen] {
-    let trouble = view.asked.trouble.and_then(System::of_trouble);
+    let asked = view.asked.trouble;
+    let trouble = asked.and_then(System::of_trouble);
     let kind = component.map(|c| c.kind);
+    let lacks_water = matches!(asked, Some(Trouble::NoWater | Trouble::NoHotWater));
     match kind {
+        // Whatever stands there, what matters is whether one's feet stay dry.
+        _ if asked == Some(Trouble::WaterNearPower) => &[Seen::Wet, Seen::Dry],
         Some(Kind::CondensatePan | Kind::FloatSwitch) => &[Seen::Wet, Seen::Dry],
         Some(Kind::Thermostat | Kind::AirHandler | Kind::CondensatePump | Kind::SumpPump) => {
             &[Seen::On, Seen::Off]
@@ -67,6 +71,9 @@ fn what_may_be_seen(view: &View<'_>, component: Option<&Component>) -> &'static 
         Some(Kind::ServiceDisconnect | Kind::Disconnect | Kind::Switch | Kind::TransferSwitch) => {
             &[Seen::On, Seen::Off]
         }
+        Some(Kind::IsolatingValve | Kind::GasValve) if lacks_water => &[Seen::Off, Seen::On],
+        _ if lacks_water => &[Seen::Dead, Seen::Live],
+        _ if asked == Some(Trouble::GfciTrips) => &[Seen::Wet, Seen::Dry],
         _ => match trouble {
             Some(System::Drain) => &[Seen::BacksUp, Seen::Drains],
             Some(System::Power) => &[Seen::Dead, Seen::Live],
@@ -76,7 +83,20 @@ fn what_may_be_seen(view: &View<'_>, component: Option<&Component>) -> &'static 
     }
 }
 
-fn seen_key(seen: Seen) -> &'static str {
+fn seen_key(view: &View<'_>, id: &str, seen: Seen) -> &'static str {
+    let is_valve = view
+        .home
+        .component(id)
+        .is_some_and(|c| matches!(c.kind, Kind::IsolatingValve | Kind::GasValve));
+    match (view.asked.trouble, seen) {
+        (Some(Trouble::NoWater), Seen::Live) => return "seen-water-comes",
+        (Some(Trouble::NoWater), Seen::Dead) => return "seen-no-water",
+        (Some(Trouble::NoHotWater), Seen::Live) => return "seen-hot-comes",
+        (Some(Trouble::NoHotWater), Seen::Dead) => return "seen-no-hot",
+        (_, Seen::On) if is_valve => return "seen-open",
+        (_, Seen::Off) if is_valve => return "seen-shut",
+        _ => {}
+    }
     match seen {
         Seen::Live => "seen-live",
         Seen::Dead => "seen-dead",
@@ -90,8 +110,11 @@ fn seen_key(seen: Seen) -> &'static str {
     }
 }
 
-/// What goes off with the best way, what matters most first.
+/// What goes off with the best way, what matters most first; not if a step tells it already.
 pub(crate) fn goes_off_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer) {
+    if answer.steps.iter().any(|step| step.id == "step-goes-off") {
+        return;
+    }
     let Some(set) = answer.sets.first().filter(|set| !set.goes_off.is_empty()) else { return };
     section(ui, &view.text("goes-off"));
     let (critical, rest): (Vec<&String>, Vec<&String>) = set
@@ -131,25 +154,43 @@ pub(crate) fn relief_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer) {
     }
 }
 
-/// What may be the cause, with its share as a bar and in words.
+/// Causes that are shown at once.
+const SUSPECTS: usize = 5;
+
+/// What may be the cause, with its share as a bar and in words; the less likely folded in.
 pub(crate) fn suspects_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer) {
     if answer.suspects.is_empty() {
         return;
     }
     section(ui, &view.text("suspects"));
-    for suspect in &answer.suspects {
-        ui.horizontal(|ui| {
-            let percent = (suspect.share * 100.0).round();
-            let (rect, _) = ui.allocate_exact_size(vec2(64.0, 12.0), egui::Sense::hover());
-            let palette = Palette::of(ui);
-            ui.painter().rect_filled(rect, 2.0, palette.line);
-            let filled = egui::lerp(rect.x_range(), share(suspect.share));
-            ui.painter().rect_filled(rect.with_max_x(filled), 2.0, palette.ink);
-            let fills =
-                [fill("device", &device_line(view, &suspect.component)), count("percent", percent)];
-            ui.add(egui::Label::new(view.fill("suspect", &fills)).wrap());
+    let (first, rest) = answer.suspects.split_at(answer.suspects.len().min(SUSPECTS));
+    for suspect in first {
+        suspect_ui(ui, view, suspect);
+    }
+    if !rest.is_empty() {
+        #[expect(clippy::cast_precision_loss, reason = "a house has few components")]
+        let more = rest.len() as f64;
+        let title = view.fill("suspects-more", &[count("n", more)]);
+        fold(ui, "suspects-more", &title, false, |ui| {
+            for suspect in rest {
+                suspect_ui(ui, view, suspect);
+            }
         });
     }
+}
+
+fn suspect_ui(ui: &mut Ui, view: &View<'_>, suspect: &Suspect) {
+    ui.horizontal(|ui| {
+        let percent = (suspect.share * 100.0).round();
+        let (rect, _) = ui.allocate_exact_size(vec2(64.0, 12.0), egui::Sense::hover());
+        let palette = Palette::of(ui);
+        ui.painter().rect_filled(rect, 2.0, palette.line);
+        let filled = egui::lerp(rect.x_range(), share(suspect.share));
+        ui.painter().rect_filled(rect.with_max_x(filled), 2.0, palette.ink);
+        let fills =
+            [fill("device", &device_line(view, &suspect.component)), count("percent", percent)];
+        ui.add(egui::Label::new(view.fill("suspect", &fills)).wrap());
+    });
 }
 
 /// The other ways to cut the spot off, folded in.

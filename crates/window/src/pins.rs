@@ -8,6 +8,7 @@ const ROUNDS: usize = 120;
 /// Moves pins off one another and into `bounds`, each as little as it takes. Two pins come to lie at
 /// least `apart` from one another unless there is no room for that.
 pub(crate) fn spread(anchors: &[Pos2], bounds: Rect, apart: f32) -> Vec<Pos2> {
+    let bounds = never_inside_out(bounds);
     let mut places: Vec<Pos2> = anchors.iter().map(|a| a.clamp(bounds.min, bounds.max)).collect();
     for _ in 0..ROUNDS {
         let mut moved = false;
@@ -34,6 +35,11 @@ pub(crate) fn spread(anchors: &[Pos2], bounds: Rect, apart: f32) -> Vec<Pos2> {
         }
     }
     places
+}
+
+/// On a sheet narrower than its pins, what is left of the bounds is the line through its middle.
+fn never_inside_out(bounds: Rect) -> Rect {
+    Rect::from_center_size(bounds.center(), bounds.size().max(Vec2::ZERO))
 }
 
 fn direction(n: usize) -> Vec2 {
@@ -105,5 +111,14 @@ mod tests {
         }
         let alone = super::squares(&[pos2(9.0, 9.0)], 44.0);
         assert!((alone[0].width() - 44.0).abs() < 0.01);
+    }
+
+    /// Two rooms far apart, whose sheet is a strip that no pin fits into.
+    #[test]
+    fn pins_on_a_strip_stand_on_its_middle() {
+        let strip = Rect::from_min_max(pos2(0.0, 0.0), pos2(600.0, 20.0)).shrink(30.0);
+        for place in spread(&[pos2(5.0, 4.0), pos2(9.0, 19.0)], strip, 57.0) {
+            assert!((place.y - 10.0).abs() < 0.01 && (30.0..=570.0).contains(&place.x), "{place}");
+        }
     }
 }

@@ -3,6 +3,7 @@
 use std::fmt;
 
 use quarterturn_guidance::Catalogue;
+use quarterturn_home::Date;
 
 use crate::{App, Opening};
 
@@ -24,16 +25,14 @@ impl fmt::Display for NoDisplay {
 
 impl std::error::Error for NoDisplay {}
 
-/// Opens the window on a home, and returns when it is closed.
+/// Opens the window on a home, in the words given, and returns when it is closed.
 ///
 /// # Errors
 /// If there is no display, or none that can show it.
-pub fn run(opening: Opening) -> Result<(), NoDisplay> {
+pub fn run(opening: Opening, words: Catalogue) -> Result<(), NoDisplay> {
     if !has_display(|name| std::env::var_os(name).is_some_and(|value| !value.is_empty())) {
         return Err(NoDisplay { why: None });
     }
-    let language = opening.home.language.clone().unwrap_or_default();
-    let words = Catalogue::in_language(&language);
     let title = words.text("window-title");
     let options = eframe::NativeOptions {
         viewport: egui::ViewportBuilder::default()
@@ -46,9 +45,20 @@ pub fn run(opening: Opening) -> Result<(), NoDisplay> {
     eframe::run_native(
         &title,
         options,
-        Box::new(|_| Ok(Box::new(Window(App::new(opening, words))))),
+        Box::new(|_| Ok(Box::new(Window(App::new(opening, words).on_day(today()))))),
     )
     .map_err(|error| NoDisplay { why: Some(error.to_string()) })
+}
+
+/// The day by the machine's clock (UTC).
+#[must_use]
+#[expect(
+    clippy::disallowed_methods,
+    reason = "the one place where the clock is read; all else is given the day"
+)]
+pub fn today() -> Option<Date> {
+    let since = std::time::SystemTime::now().duration_since(std::time::UNIX_EPOCH).ok()?;
+    Date::from_days_since_1970(i64::try_from(since.as_secs() / 86_400).ok()?)
 }
 
 /// Elsewhere than on Linux and its like there is always a display to ask for.

@@ -17,6 +17,27 @@ pub(crate) fn trouble(painter: &Painter, rect: Rect, ink: Color32, trouble: Trou
             sheet.drop(30.0, 52.0, 16.0);
             sheet.drop(68.0, 70.0, 20.0);
         }
+        Trouble::ToiletOverflow => {
+            sheet.line(&[(30.0, 6.0), (30.0, 52.0)]);
+            sheet.line(&[(12.0, 52.0), (90.0, 52.0), (74.0, 84.0), (40.0, 84.0), (30.0, 52.0)]);
+            sheet.arrow_up(66.0, 44.0, 6.0);
+        }
+        Trouble::NoWater => {
+            sheet.tap();
+            sheet.line(&[(52.0, 78.0), (92.0, 98.0)]);
+            sheet.line(&[(92.0, 78.0), (52.0, 98.0)]);
+        }
+        Trouble::NoHotWater => {
+            sheet.tap();
+            sheet.line(&[(72.0, 70.0), (72.0, 98.0)]);
+            sheet.line(&[(60.0, 77.0), (84.0, 91.0)]);
+            sheet.line(&[(84.0, 77.0), (60.0, 91.0)]);
+        }
+        Trouble::PitRising => {
+            sheet.line(&[(14.0, 14.0), (14.0, 94.0), (86.0, 94.0), (86.0, 14.0)]);
+            sheet.line(&[(14.0, 70.0), (32.0, 78.0), (50.0, 70.0), (68.0, 78.0), (86.0, 70.0)]);
+            sheet.arrow_up(50.0, 58.0, 8.0);
+        }
         Trouble::DrainBacksUp => {
             sheet.line(&[(8.0, 30.0), (22.0, 66.0), (78.0, 66.0), (92.0, 30.0)]);
             sheet.line(&[(50.0, 66.0), (50.0, 94.0)]);
@@ -31,6 +52,27 @@ pub(crate) fn trouble(painter: &Painter, rect: Rect, ink: Color32, trouble: Trou
             sheet.outlet();
             sheet.line(&[(6.0, 94.0), (94.0, 6.0)]);
         }
+        Trouble::DeadLight => {
+            sheet.circle(50.0, 38.0, 30.0);
+            sheet.line(&[(36.0, 76.0), (64.0, 76.0)]);
+            sheet.line(&[(40.0, 92.0), (60.0, 92.0)]);
+            sheet.line(&[(10.0, 94.0), (90.0, 4.0)]);
+        }
+        Trouble::DeadArea => {
+            sheet.line(&[
+                (50.0, 6.0),
+                (92.0, 42.0),
+                (92.0, 92.0),
+                (8.0, 92.0),
+                (8.0, 42.0),
+                (50.0, 6.0),
+            ]);
+            sheet.fill(&[(50.0, 14.0), (87.0, 46.0), (87.0, 87.0), (50.0, 87.0)]);
+        }
+        Trouble::GfciTrips => {
+            sheet.outlet();
+            sheet.line(&[(34.0, 72.0), (66.0, 72.0)]);
+        }
         Trouble::BreakerTrips => {
             sheet.line(&[(50.0, 4.0), (50.0, 28.0)]);
             sheet.line(&[(50.0, 72.0), (50.0, 96.0)]);
@@ -39,6 +81,34 @@ pub(crate) fn trouble(painter: &Painter, rect: Rect, ink: Color32, trouble: Trou
             sheet.dot(50.0, 72.0, 7.0);
         }
         Trouble::Sparks => sheet.bolt(),
+        Trouble::Shock => {
+            sheet.dot(28.0, 16.0, 13.0);
+            sheet.line(&[(28.0, 32.0), (28.0, 64.0), (14.0, 96.0)]);
+            sheet.line(&[(28.0, 64.0), (42.0, 96.0)]);
+            sheet.line(&[(8.0, 44.0), (52.0, 44.0)]);
+            sheet.line(&[(84.0, 10.0), (64.0, 42.0), (90.0, 48.0), (66.0, 82.0)]);
+        }
+        Trouble::WaterNearPower => {
+            sheet.line(&[(62.0, 4.0), (40.0, 30.0), (66.0, 34.0), (46.0, 58.0)]);
+            sheet.waves(70.0);
+            sheet.waves(88.0);
+        }
+        Trouble::WaterAtAirHandler => {
+            sheet.line(&[(8.0, 8.0), (92.0, 8.0), (92.0, 48.0), (8.0, 48.0), (8.0, 8.0)]);
+            sheet.line(&[(26.0, 28.0), (74.0, 28.0)]);
+            sheet.drop(34.0, 80.0, 13.0);
+            sheet.drop(68.0, 80.0, 13.0);
+        }
+        Trouble::WiresDown => {
+            sheet.line(&[(24.0, 4.0), (24.0, 96.0)]);
+            sheet.line(&[(6.0, 20.0), (44.0, 20.0)]);
+            sheet.line(&[(40.0, 20.0), (58.0, 34.0), (66.0, 60.0), (62.0, 94.0), (94.0, 94.0)]);
+        }
+        Trouble::NotAnswering => {
+            sheet.line(&[(14.0, 46.0), (86.0, 46.0), (86.0, 94.0), (14.0, 94.0), (14.0, 46.0)]);
+            sheet.line(&[(30.0, 46.0), (30.0, 20.0), (50.0, 6.0), (70.0, 20.0), (70.0, 46.0)]);
+            sheet.dot(50.0, 70.0, 9.0);
+        }
         Trouble::CoolingStopped => {
             for turn in 0..3_u8 {
                 let angle = f32::from(turn) * TAU / 6.0;
@@ -139,6 +209,12 @@ impl Sheet<'_> {
             (84.0, y + 9.0),
             (96.0, y),
         ]);
+    }
+
+    fn tap(&self) {
+        self.line(&[(4.0, 38.0), (60.0, 38.0), (72.0, 48.0), (72.0, 62.0)]);
+        self.line(&[(34.0, 38.0), (34.0, 14.0)]);
+        self.line(&[(16.0, 12.0), (52.0, 12.0)]);
     }
 
     fn outlet(&self) {

@@ -30,10 +30,23 @@ impl System {
     /// The system that a trouble is in, if it is in one.
     pub(crate) fn of_trouble(trouble: Trouble) -> Option<Self> {
         match trouble {
-            Trouble::Leak | Trouble::WaterFromAbove => Some(Self::Water),
-            Trouble::DrainBacksUp | Trouble::SewageRising => Some(Self::Drain),
-            Trouble::DeadOutlet | Trouble::BreakerTrips | Trouble::Sparks => Some(Self::Power),
-            Trouble::CoolingStopped => Some(Self::Cooling),
+            Trouble::Leak
+            | Trouble::WaterFromAbove
+            | Trouble::ToiletOverflow
+            | Trouble::NoWater
+            | Trouble::NoHotWater => Some(Self::Water),
+            Trouble::DrainBacksUp | Trouble::SewageRising | Trouble::PitRising => Some(Self::Drain),
+            Trouble::DeadOutlet
+            | Trouble::DeadLight
+            | Trouble::DeadArea
+            | Trouble::BreakerTrips
+            | Trouble::GfciTrips
+            | Trouble::Sparks
+            | Trouble::Shock
+            | Trouble::WaterNearPower
+            | Trouble::WiresDown => Some(Self::Power),
+            Trouble::CoolingStopped | Trouble::WaterAtAirHandler => Some(Self::Cooling),
+            Trouble::NotAnswering => Some(Self::Control),
             Trouble::GasSmell => Some(Self::Gas),
             Trouble::CoAlarm | Trouble::Fire => None,
         }

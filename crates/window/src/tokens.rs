@@ -12,7 +12,9 @@ use crate::system::System;
 /// Height and width that a finger needs: WCAG 2.2, success criterion 2.5.5 (44 by 44).
 pub(crate) const TOUCH: f32 = 44.0;
 /// Height of what one presses in a hurry.
-pub(crate) const TILE: f32 = 96.0;
+pub(crate) const TILE: f32 = 88.0;
+/// Height of what one presses with a little more time.
+pub(crate) const SMALL_TILE: f32 = 56.0;
 /// Width of the coloured end of a tile.
 pub(crate) const TILE_END: f32 = 64.0;
 /// Width that a telephone number gets.
@@ -35,6 +37,10 @@ pub(crate) const ONE_COLUMN: f32 = 900.0;
 pub(crate) const PLAN_IN_COLUMN: f32 = 420.0;
 /// Widest that a column of text gets.
 pub(crate) const TEXT_COLUMN: f32 = 860.0;
+/// Height of a plot with its axes.
+pub(crate) const PLOT_HEIGHT: f32 = 168.0;
+/// The sample of a line beside what it means.
+pub(crate) const PLOT_SAMPLE: Vec2 = Vec2::new(39.0, 22.0);
 /// Radius of a pin.
 pub(crate) const PIN: f32 = 15.0;
 /// Radius of the pin of what is to be done now.
@@ -48,6 +54,8 @@ pub(crate) mod size {
     pub(crate) const HEADING: f32 = 24.0;
     /// The name of a trouble.
     pub(crate) const TILE: f32 = 18.5;
+    /// The name of a trouble on a small tile.
+    pub(crate) const SMALL_TILE: f32 = 16.0;
     /// Telephone numbers.
     pub(crate) const PHONE: f32 = 22.0;
     /// A heading within a column.
@@ -89,6 +97,9 @@ pub(crate) struct Palette {
     pub(crate) wall: Color32,
     /// What a plan's picture is multiplied with.
     pub(crate) picture: Color32,
+    /// Lines of a plot. None is the colour of a signal or a system, and each has its own dashes and
+    /// mark.
+    pub(crate) plot: [Color32; 3],
 }
 
 const LIGHT: Palette = Palette {
@@ -103,6 +114,11 @@ const LIGHT: Palette = Palette {
     plan: Color32::from_rgb(0xfb, 0xfa, 0xf7),
     wall: Color32::from_rgb(0x3a, 0x3d, 0x40),
     picture: Color32::WHITE,
+    plot: [
+        Color32::from_rgb(0x1a, 0x1c, 0x1e),
+        Color32::from_rgb(0x00, 0x75, 0x80),
+        Color32::from_rgb(0x93, 0x58, 0x1b),
+    ],
 };
 
 const DARK: Palette = Palette {
@@ -117,6 +133,11 @@ const DARK: Palette = Palette {
     plan: Color32::from_rgb(0x1e, 0x21, 0x24),
     wall: Color32::from_rgb(0xc9, 0xc8, 0xc3),
     picture: Color32::from_gray(0xd2),
+    plot: [
+        Color32::from_rgb(0xf2, 0xf0, 0xea),
+        Color32::from_rgb(0x4f, 0xc3, 0xcf),
+        Color32::from_rgb(0xdf, 0xa8, 0x6c),
+    ],
 };
 
 impl Palette {
@@ -294,12 +315,13 @@ mod tests {
         }
     }
 
-    /// 3 to 1 for edges and focus rings: WCAG 2.2, 1.4.11.
+    /// 3 to 1 for edges, focus rings and the lines of a plot: WCAG 2.2, 1.4.11.
     #[test]
     fn edges_can_be_seen() {
         for palette in [&LIGHT, &DARK] {
             for ground in [palette.ground, palette.card] {
-                for edge in [palette.edge, palette.focus, palette.ink] {
+                let [first, second, third] = palette.plot;
+                for edge in [palette.edge, palette.focus, palette.ink, first, second, third] {
                     let found = contrast(edge, ground);
                     assert!(found >= 3.0, "{edge:?} on {ground:?}: {found}");
                 }

@@ -4,11 +4,14 @@ use egui::Ui;
 use quarterturn_guidance::{Trouble, fill};
 
 use crate::ask::Command;
-use crate::controls::{End, Tile, height_of_tile, section, soft, strong, tile};
+use crate::controls::{End, Tile, height_of_tile, line, section, soft, strong, tile};
 use crate::signs;
 use crate::system::System;
 use crate::tokens::{APART, size};
 use crate::view::View;
+
+/// Most tiles side by side.
+const MOST_COLUMNS: usize = 4;
 
 /// Troubles that are told together.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -18,18 +21,35 @@ enum Group {
     Drains,
     Power,
     Cooling,
+    Control,
 }
 
 impl Group {
-    const ALL: [Self; 5] = [Self::Life, Self::Water, Self::Drains, Self::Power, Self::Cooling];
+    const ALL: [Self; 6] =
+        [Self::Life, Self::Water, Self::Drains, Self::Power, Self::Cooling, Self::Control];
 
     fn of(trouble: Trouble) -> Self {
         match trouble {
-            Trouble::GasSmell | Trouble::CoAlarm | Trouble::Fire | Trouble::Sparks => Self::Life,
-            Trouble::Leak | Trouble::WaterFromAbove => Self::Water,
-            Trouble::DrainBacksUp | Trouble::SewageRising => Self::Drains,
-            Trouble::DeadOutlet | Trouble::BreakerTrips => Self::Power,
-            Trouble::CoolingStopped => Self::Cooling,
+            Trouble::GasSmell
+            | Trouble::CoAlarm
+            | Trouble::Fire
+            | Trouble::WiresDown
+            | Trouble::Shock
+            | Trouble::Sparks
+            | Trouble::WaterNearPower => Self::Life,
+            Trouble::Leak
+            | Trouble::WaterFromAbove
+            | Trouble::ToiletOverflow
+            | Trouble::NoWater
+            | Trouble::NoHotWater => Self::Water,
+            Trouble::DrainBacksUp | Trouble::SewageRising | Trouble::PitRising => Self::Drains,
+            Trouble::DeadOutlet
+            | Trouble::DeadLight
+            | Trouble::DeadArea
+            | Trouble::BreakerTrips
+            | Trouble::GfciTrips => Self::Power,
+            Trouble::CoolingStopped | Trouble::WaterAtAirHandler => Self::Cooling,
+            Trouble::NotAnswering => Self::Control,
         }
     }
 
@@ -40,6 +60,7 @@ impl Group {
             Self::Drains => "group-drains",
             Self::Power => "group-power",
             Self::Cooling => "group-cooling",
+            Self::Control => "group-control",
         }
     }
 }
@@ -55,21 +76,42 @@ pub(crate) fn end(trouble: Trouble) -> End {
 /// Asks what is seen, dangers to life first: groups side by side as far as there is room, so that
 /// nothing has to be scrolled for on an ordinary screen.
 pub(crate) fn troubles_ui(ui: &mut Ui, view: &View<'_>, out: &mut Vec<Command>) {
-    ui.label(strong(view.text("what-do-you-see"), size::HEADING));
-    ui.label(soft(ui, view.text("what-do-you-see-hint")));
+    line(ui, |ui| {
+        ui.label(strong(view.text("what-do-you-see"), size::HEADING));
+        ui.label(soft(ui, view.text("what-do-you-see-hint")));
+    });
     let columns = columns(ui.available_width());
     let width = (ui.available_width() + APART) / as_f32(columns) - APART;
+    let mut rows: Vec<Vec<(Group, Vec<Trouble>)>> = Vec::new();
     let mut row: Vec<(Group, Vec<Trouble>)> = Vec::new();
     let mut taken = 0;
     for (group, troubles) in groups(columns) {
         if taken + troubles.len() > columns {
-            row_ui(ui, view, width, &std::mem::take(&mut row), out);
+            rows.push(std::mem::take(&mut row));
             taken = 0;
         }
         taken += troubles.len();
         row.push((group, troubles));
     }
-    row_ui(ui, view, width, &row, out);
+    rows.push(row);
+    let mut last = None;
+    for row in rows {
+        let headed = row.iter().any(|(group, _)| Some(*group) != last);
+        last = row.last().map(|(group, _)| *group);
+        let layout = Layout { width, has_room: columns == MOST_COLUMNS, headed };
+        row_ui(ui, view, layout, &row, out);
+    }
+}
+
+/// How a row of tiles is laid out.
+#[derive(Debug, Clone, Copy)]
+struct Layout {
+    /// Width of a tile.
+    width: f32,
+    /// True if all the troubles are in sight at once, as long as most of their tiles are small.
+    has_room: bool,
+    /// False if all of the row goes on with the group before, and needs no heading.
+    headed: bool,
 }
 
 /// How many tiles stand side by side.
@@ -77,7 +119,7 @@ fn columns(width: f32) -> usize {
     match width {
         w if w < 520.0 => 1,
         w if w < 1060.0 => 2,
-        _ => 4,
+        _ => MOST_COLUMNS,
     }
 }
 
@@ -101,7 +143,7 @@ fn groups(columns: usize) -> Vec<(Group, Vec<Trouble>)> {
 fn row_ui(
     ui: &mut Ui,
     view: &View<'_>,
-    width: f32,
+    layout: Layout,
     row: &[(Group, Vec<Trouble>)],
     out: &mut Vec<Command>,
 ) {
@@ -109,14 +151,24 @@ fn row_ui(
         row.iter().flat_map(|(_, troubles)| troubles).map(|t| (*t, texts(view, *t))).collect();
     let tiles: Vec<(Trouble, Tile<'_>)> = texts
         .iter()
-        .map(|(t, [title, hint, label])| (*t, Tile { end: end(*t), title, hint, label }))
+        .map(|(t, [title, hint, label])| {
+            let is_small = layout.has_room && Group::of(*t) != Group::Life;
+            (*t, Tile { end: end(*t), title, hint, label, is_small })
+        })
         .collect();
+    let width = layout.width;
     let height = tiles.iter().map(|(_, t)| height_of_tile(ui, width, t)).fold(0.0, f32::max);
     ui.horizontal_top(|ui| {
         ui.spacing_mut().item_spacing.x = APART;
         for (group, troubles) in row {
             ui.vertical(|ui| {
-                section(ui, &view.text(group.key()));
+                match (layout.headed, layout.has_room) {
+                    (true, true) => {
+                        ui.label(strong(view.text(group.key()), size::SECTION));
+                    }
+                    (true, false) => section(ui, &view.text(group.key())),
+                    (false, _) => {}
+                }
                 ui.horizontal_top(|ui| {
                     for (trouble, shown) in tiles.iter().filter(|(t, _)| troubles.contains(t)) {
                         let sign = |painter: &egui::Painter, rect, ink| {

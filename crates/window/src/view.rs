@@ -46,13 +46,26 @@ impl View<'_> {
 
     /// An amount of water in the home's units, to two figures.
     pub(crate) fn volume(&self, litres: f64) -> String {
+        self.amount(two_figures(self.in_units(litres)))
+    }
+
+    /// Litres, or gallons if the home is measured in those.
+    pub(crate) fn in_units(&self, litres: f64) -> f64 {
         /// A US gallon in litres, exactly (NIST Special Publication 811, appendix B.8).
         const GALLON: f64 = 3.785_411_784;
-        let (key, amount) = match self.home.units {
-            Units::Si => ("litres", litres),
-            Units::Us => ("gallons", litres / GALLON),
+        match self.home.units {
+            Units::Si => litres,
+            Units::Us => litres / GALLON,
+        }
+    }
+
+    /// An amount of water that is in the home's units already.
+    pub(crate) fn amount(&self, amount: f64) -> String {
+        let key = match self.home.units {
+            Units::Si => "litres",
+            Units::Us => "gallons",
         };
-        self.fill(key, &[quarterturn_guidance::count("n", two_figures(amount))])
+        self.fill(key, &[quarterturn_guidance::count("n", amount)])
     }
 }
 

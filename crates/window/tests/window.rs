@@ -86,7 +86,7 @@ fn a_trouble_is_answered_in_two_clicks() {
     // By hand on the plan: the dishwasher hangs on its own stop under the kitchen sink.
     assert_eq!(answer.sets[0].close, ["dishwasher-stop"]);
     harness.get_by_label("Go to: Dishwasher stop under the kitchen sink");
-    assert!(has_text(&harness, "Close Dishwasher stop under the kitchen sink (W39)"));
+    assert!(has_text(&harness, "Close: Dishwasher stop under the kitchen sink (W39)"));
     harness.get_by_label("Plan of: Ground floor");
 }
 
@@ -306,6 +306,21 @@ fn fits(harness: &Harness<'_, App>) {
                 rect.right(),
                 window.right()
             );
+        }
+    }
+}
+
+/// At the usual size of the window no trouble has to be scrolled for, and what endangers life comes first.
+#[test]
+fn all_troubles_are_in_sight_at_once() {
+    let harness = built_in();
+    let window = harness.ctx.content_rect();
+    let place = |which: &Trouble| harness.get_by_label(&trouble(*which)).rect();
+    for which in Trouble::ALL {
+        let rect = place(which);
+        assert!(window.contains_rect(rect), "{which:?}: {rect} is not in {window}");
+        if which.is_leave_first() {
+            assert!(Trouble::ALL.iter().all(|other| rect.top() <= place(other).top()), "{which:?}");
         }
     }
 }

@@ -364,8 +364,8 @@ fn check_cap(case: &Case, relief: &Value, blockages: &[Blocked<'_>]) -> Result<(
 }
 
 fn check_rod(case: &Case, relief: &Value, blockages: &[Blocked<'_>]) -> Result<(), String> {
-    // With the flow, from above the blockage, and through no flap. Reading: what is stuck right below a
-    // flap can be pushed at from above it.
+    // With the flow, from above the blockage, and through no flap: what is stuck right below a flap can
+    // only be reached through it.
     let above = |blocked: &Blocked<'_>| -> BTreeSet<String> {
         let upper = blocked.pieces[blocked.at].0;
         let mut reach: BTreeSet<&str> = BTreeSet::from([upper]);
@@ -374,7 +374,7 @@ fn check_rod(case: &Case, relief: &Value, blockages: &[Blocked<'_>]) -> Result<(
                 .pieces
                 .iter()
                 .filter(|(upper, lower)| reach.contains(lower) && !reach.contains(upper))
-                .filter(|(_, lower)| *lower == upper || !blocked.is_flap(lower))
+                .filter(|(_, lower)| !blocked.is_flap(lower))
                 .map(|(upper, _)| *upper)
                 .collect();
             if more.is_empty() {

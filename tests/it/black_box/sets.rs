@@ -319,7 +319,7 @@ fn check(case: &Case, folder: &Path) -> Result<(), String> {
     if !order.is_sorted() {
         return Err(format!("order: {order:?}, what anyone can do is first"));
     }
-    check_steps(case, &answer, &told)
+    check_steps(case, &truth, &answer)
 }
 
 fn same(set: &BTreeSet<&str>, told: &BTreeSet<String>) -> bool {
@@ -380,22 +380,30 @@ fn check_set(case: &Case, truth: &Truth<'_>, set: &Value) -> Result<(), String> 
     Ok(())
 }
 
-/// The steps work the first set that anyone can do, all of it, in its order.
-fn check_steps(case: &Case, answer: &Value, told: &[BTreeSet<String>]) -> Result<(), String> {
+/// The steps, done one after the other, end with one of the sets that anyone can do. A device that
+/// comes up again is opened again; once nothing runs to the spot, it stays so.
+fn check_steps(case: &Case, truth: &Truth<'_>, answer: &Value) -> Result<(), String> {
     let sets = answer["sets"].as_array().unwrap();
-    let Some(first) = sets.iter().find(|set| set["by"] == "anyone") else { return Ok(()) };
-    let sort = if case.asked.trouble == "sparks" { Sort::Power } else { Sort::Water };
-    let worked: Vec<String> = answer["steps"]
-        .as_array()
-        .unwrap()
-        .iter()
-        .filter_map(|step| step["component"].as_str())
-        .filter(|id| sort.isolates(case.house.part(id).kind))
-        .map(str::to_owned)
-        .collect();
-    if worked == texts(&first["close"]) {
-        Ok(())
-    } else {
-        Err(format!("steps: they work {worked:?}, the best of {told:?} is {}", first["close"]))
+    let mut ours = sets.iter().filter(|set| set["by"] == "anyone").peekable();
+    if ours.peek().is_none() {
+        return Ok(());
     }
+    let mut shut: BTreeSet<&str> = BTreeSet::new();
+    let mut dry = false;
+    let steps = answer["steps"].as_array().unwrap().iter();
+    for id in steps.filter_map(|step| step["component"].as_str()) {
+        if !truth.flow.sort.isolates(case.house.part(id).kind) {
+            continue;
+        }
+        if !shut.remove(id) {
+            shut.insert(id);
+        }
+        let runs = truth.runs_with(&shut);
+        if dry && runs {
+            return Err(format!("steps: {id} lets it run again, with {shut:?} shut"));
+        }
+        dry = !runs;
+    }
+    let done = |set: &Value| same(&shut, &texts(&set["close"]).into_iter().collect());
+    if ours.any(done) { Ok(()) } else { Err(format!("steps: they end with {shut:?} shut")) }
 }

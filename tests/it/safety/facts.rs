@@ -2,11 +2,27 @@
 
 use std::collections::BTreeSet;
 
-use quarterturn_guidance::{Act, Seen, Spot, Step, Trouble};
+use quarterturn_guidance::{Act, Seen, Spot, Step};
 
 use super::Told;
 use crate::black_box::house::can_stand_off;
 use crate::black_box::impact::{goes_off, is_missed};
+
+/// The troubles that put water on the floor of their spot.
+const WET: &[&str] = &[
+    "leak",
+    "water-from-above",
+    "toilet-overflow",
+    "drain-backs-up",
+    "sewage-rising",
+    "water-near-power",
+    "water-at-air-handler",
+];
+
+/// True for what one leaves the house for, or stays away from.
+pub(super) fn leaves(told: &Told<'_>) -> bool {
+    ["gas-smell", "co-alarm", "fire", "wires-down"].contains(&told.answer.trouble)
+}
 
 /// Rooms where water is, and those of them where it was seen standing.
 pub(super) struct Water<'a> {
@@ -35,10 +51,7 @@ impl<'a> Water<'a> {
             .filter_map(|(id, _)| room_of(id))
             .collect();
         let mut wet = standing.clone();
-        let wet_trouble = matches!(
-            told.question.trouble,
-            Trouble::Leak | Trouble::WaterFromAbove | Trouble::DrainBacksUp | Trouble::SewageRising
-        );
+        let wet_trouble = WET.contains(&told.answer.trouble);
         if wet_trouble {
             let ids: Vec<&str> = match &told.question.at {
                 Spot::Component(id) | Spot::Space(id) => vec![id],

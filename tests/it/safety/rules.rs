@@ -2,11 +2,11 @@
 
 use std::collections::BTreeSet;
 
-use quarterturn_guidance::{Act, By, Spot, Step, Trouble};
+use quarterturn_guidance::{Act, By, Spot, Step};
 
 use super::Told;
 use super::facts::{
-    Water, below, controls_sprinklers, emergency, is_electrical, names, off_with, worked,
+    Water, below, controls_sprinklers, emergency, is_electrical, leaves, names, off_with, worked,
 };
 use crate::black_box::impact::is_critical;
 
@@ -29,6 +29,18 @@ const OWN_DANGERS: &[(&str, &[&str])] = &[
     ("gas-smell", &["caution-gas"]),
     ("co-alarm", &["caution-co"]),
     ("fire", &["caution-fire"]),
+    ("toilet-overflow", &["caution-water-near-power", "caution-water-near-power-named"]),
+    ("dead-light", &["caution-electric-shock"]),
+    ("gfci-trips", &["caution-electric-shock"]),
+    ("no-water", &["caution-shut-for-a-reason"]),
+    ("no-hot-water", &["caution-heater-hands"]),
+    ("pit-rising", &["caution-water-near-power", "caution-water-near-power-named"]),
+    ("dead-area", &["caution-lost-neutral"]),
+    ("shock", &["caution-shocked-person"]),
+    ("water-near-power", &["caution-water-near-power", "caution-water-near-power-named"]),
+    ("water-at-air-handler", &["caution-water-near-power", "caution-water-near-power-named"]),
+    ("wires-down", &["caution-wires"]),
+    ("not-answering", &["caution-locked-in", "caution-alarm-silent", "caution-no-heat"]),
 ];
 
 /// Dangers come before the first action: worst first, and what the trouble itself may do is among them.
@@ -49,8 +61,7 @@ pub(super) fn rule_1_dangers_come_first(told: &Told<'_>) -> Held {
 
 /// Gas, carbon monoxide, fire: leave, then call from outside. No switch, no valve hunt.
 pub(super) fn rule_2_leave_then_call(told: &Told<'_>) -> Held {
-    let leave =
-        matches!(told.question.trouble, Trouble::GasSmell | Trouble::CoAlarm | Trouble::Fire);
+    let leave = leaves(told);
     if !leave {
         return Ok(());
     }
@@ -128,8 +139,7 @@ pub(super) fn rule_3_nobody_into_live_water(told: &Told<'_>) -> Held {
     let panel = told.house.parts.iter().find(|part| {
         matches!(part.kind, "Panel" | "ServiceDisconnect") && water.forbids(told, &part.id)
     });
-    let leave =
-        matches!(told.question.trouble, Trouble::GasSmell | Trouble::CoAlarm | Trouble::Fire);
+    let leave = leaves(told);
     if panel.is_some() && !leave {
         let warned = answer.cautions.iter().any(|caution| caution.id == "caution-power-in-water");
         must(warned, || {
@@ -252,7 +262,7 @@ pub(super) fn rule_7_closed_is_not_proven(told: &Told<'_>) -> Held {
 pub(super) fn rule_8_sewage(told: &Told<'_>) -> Held {
     let answer = told.answer;
     let cap = answer.steps.iter().position(|step| step.act == Act::OpenCap);
-    if !matches!(told.question.trouble, Trouble::DrainBacksUp | Trouble::SewageRising)
+    if !["drain-backs-up", "sewage-rising", "toilet-overflow"].contains(&answer.trouble)
         && cap.is_none()
     {
         return Ok(());
@@ -344,8 +354,7 @@ pub(super) fn rule_11_what_someone_depends_on(told: &Told<'_>) -> Held {
 pub(super) fn rule_12_advice_without_a_map(told: &Told<'_>) -> Held {
     let answer = told.answer;
     must(!answer.steps.is_empty(), || "no steps".to_owned())?;
-    let leave =
-        matches!(told.question.trouble, Trouble::GasSmell | Trouble::CoAlarm | Trouble::Fire);
+    let leave = leaves(told);
     let marked = answer.cautions.iter().any(|caution| caution.id == "caution-not-from-map");
     must(leave || marked != answer.mapped, || format!("mapped {}, marked {marked}", answer.mapped))
 }
@@ -356,8 +365,7 @@ pub(super) fn rule_13_numbers_at_the_end(told: &Told<'_>) -> Held {
     let answer = told.answer;
     let local = answer.cautions.iter().any(|caution| caution.id == "caution-local-codes");
     must(local, || "local codes are not named".to_owned())?;
-    let leave =
-        matches!(told.question.trouble, Trouble::GasSmell | Trouble::CoAlarm | Trouble::Fire);
+    let leave = leaves(told);
     let place = if leave { answer.call.first() } else { answer.call.last() };
     must(place.is_some_and(|call| call.phone == emergency(told)), || {
         format!("emergency: {:?}", answer.call)
