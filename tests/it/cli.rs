@@ -269,3 +269,63 @@ fn the_same_question_gives_the_same_bytes() {
     };
     assert_eq!(ask(), ask());
 }
+
+#[test]
+fn every_command_speaks_the_language_asked_for() {
+    let troubles = run(&["troubles", "--language", "es"]);
+    assert_eq!(troubles.code, DONE);
+    assert!(troubles.out.contains("Huele a gas"), "{}", troubles.out);
+    assert!(troubles.out.contains("gas-smell"), "ids are the same in every language");
+    let checked = run(&["check", &example("old-house"), "--language", "es-MX"]);
+    assert_eq!(checked.code, ATTENTION);
+    assert!(checked.out.contains("Entre esto y la entrada"), "{}", checked.out);
+    let home = Folder::with("spanish", TWO_ROOMS);
+    let ask = ["answer", home.path(), "--trouble", "gas-smell"];
+    let answered = run(&[&ask[..], &["--language", "es"]].concat());
+    assert!(answered.out.contains("PELIGRO"), "{}", answered.out);
+    assert!(run(&ask).out.contains("DANGER"));
+}
+
+#[test]
+fn the_home_says_the_language_if_nobody_else_does() {
+    let text = TWO_ROOMS.replace("units: Us,", "units: Us, language: \"es\",");
+    let home = Folder::with("casa", &text.replace("kind: Tap,", "kind: Tapp,"));
+    let ask = ["answer", home.path(), "--trouble", "leak", "--at", "hose-cold"];
+    let own = run(&ask);
+    assert_eq!(own.code, ATTENTION);
+    assert!(own.out.contains("Cierre: House main shutoff (W1)"), "{}", own.out);
+    assert!(own.err.contains("no existe el tipo Tapp"), "{}", own.err);
+    assert!(run(&["check", home.path()]).out.contains("no existe el tipo Tapp"));
+    let english = run(&[&ask[..], &["--language", "en"]].concat());
+    assert!(english.out.contains("Close: House main shutoff (W1)"), "{}", english.out);
+}
+
+/// A signal word runs into no text, however long it is.
+#[test]
+fn signal_words_stand_apart_from_what_they_head() {
+    let asked = ["answer", &example("two-storey"), "--trouble", "breaker-trips", "--at", "kitchen"];
+    let answered = run(&[&asked[..], &["--language", "es"]].concat());
+    let text = |word: &str| {
+        let line = answered.out.lines().find(|line| line.starts_with(word)).unwrap();
+        line.strip_prefix(word).unwrap().to_owned()
+    };
+    let [danger, warning] = ["PELIGRO", "ADVERTENCIA"].map(text);
+    assert!(warning.starts_with("  ") && danger.starts_with("      "), "{}", answered.out);
+}
+
+#[test]
+fn a_language_that_there_is_not_is_bad_input() {
+    let home = Folder::with("language", TWO_ROOMS);
+    for arguments in [
+        vec!["troubles", "--language", "tlh"],
+        vec!["check", home.path(), "--language", "tlh"],
+        vec!["answer", home.path(), "--trouble", "fire", "--language", "tlh"],
+        vec!["--language", "tlh", home.path()],
+    ] {
+        let unknown = run(&arguments);
+        assert_eq!((unknown.code, unknown.out.as_str()), (BAD_INPUT, ""), "{arguments:?}");
+        for part in ["tlh", "en (English)", "es (Espa\u{f1}ol)"] {
+            assert!(unknown.err.contains(part), "{part}: {}", unknown.err);
+        }
+    }
+}

@@ -4,6 +4,9 @@
 
 mod cooling_and_gas;
 mod drains;
+mod more_house;
+mod more_power;
+mod more_water;
 mod power;
 mod water;
 

@@ -24,6 +24,10 @@ cli-seconds = { $seconds ->
     [one] about one second
    *[other] about { $seconds } seconds
 }
+cli-minutes = { $minutes ->
+    [one] about one minute
+   *[other] about { $minutes } minutes
+}
 cli-step-timed = { $text } ({ $seconds })
 cli-prove = It worked if: { $text }
 cli-sets = Ways to cut it off, best first:

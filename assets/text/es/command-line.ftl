@@ -24,6 +24,10 @@ cli-seconds = { $seconds ->
     [one] más o menos un segundo
    *[other] unos { $seconds } segundos
 }
+cli-minutes = { $minutes ->
+    [one] más o menos un minuto
+   *[other] unos { $minutes } minutos
+}
 cli-step-timed = { $text } ({ $seconds })
 cli-prove = Funcionó si: { $text }
 cli-sets = Maneras de cortarlo, la mejor primero:

@@ -101,7 +101,7 @@ role-neighbor = Un vecino
 caution-local-codes = Primero van los códigos locales, sus compañías de servicio y los profesionales con licencia. Si no está seguro, deténgase y llame.
 caution-not-from-map = Este es un consejo general. No sale de su mapa: lo que alimenta este lugar todavía no está en él. Agréguelo al mapa, para que la próxima vez la respuesta nombre el dispositivo.
 caution-water-near-power = No pise agua que llegue a un tomacorriente, un cable o un aparato. Puede tener corriente.
-caution-water-near-power-named = No pise agua que llegue a un tomacorriente, un cable o un aparato: puede tener corriente. Aquí son: { $list }.
+caution-water-near-power-named = No pise agua que llegue a un tomacorriente, un cable o un aparato: puede tener corriente. Aquí: { $list }.
 caution-panel-below = Puede caer agua sobre esto: { $list }. No se acerque antes de que alguien haya visto que está seco.
 caution-going-down = El dispositivo está más abajo que la fuga: { $level }. El agua puede haber bajado hasta ahí. Mire primero desde la escalera. Si hay agua en el piso, no entre y llame.
 caution-power-in-water = Aléjese de un panel, disyuntor (breaker), tomacorriente o cable que esté mojado, o al que solo se llega pisando agua. No lo toque. Pida a la compañía eléctrica que corte la corriente desde afuera.
@@ -110,7 +110,7 @@ caution-ceiling = Un techo lleno de agua pesa mucho y se puede caer. Que nadie s
 caution-sprinklers-off = Esto también deja sin agua los rociadores contra incendios: { $devices }. Avise a todos en la casa, esté atento al fuego y vuelva a abrir el agua en cuanto pueda. Avise a los bomberos si queda cerrada.
 caution-sprinklers-fallback = Si tiene que usar uno de estos, también deja sin agua los rociadores contra incendios: { $devices }. Entonces avise a todos en la casa y esté atento al fuego.
 caution-critical-off = Esto también se apaga, y alguien puede depender de ello: { $list }. { $when ->
-    [after] Atiéndalo enseguida, después.
+    [after] Atiéndalo justo después.
    *[before] Atiéndalo primero.
 }
 caution-heater-dry = Si el agua queda cerrada, esto no debe seguir calentando: { $heater }. Corte su energía antes de vaciarlo.
@@ -135,7 +135,7 @@ caution-heater-hands = No quite ninguna tapa del calentador de agua. Sus tubos y
 caution-gas-appliance = Si huele a gas: no toque nada, saque a todos y llame desde afuera.
 caution-ceiling-below = El agua de aquí puede salir por el techo de abajo. Que nadie se quede debajo. Debajo está: { $below }
 caution-locked-in = ¿Hay alguien encerrado que necesita ayuda, o alguien afuera en el frío? Llame al número de emergencia.
-caution-alarm-silent = Una alarma que no responde no lo despierta. Que nadie duerma ahí sin una que funcione.
+caution-alarm-silent = Una alarma que no responde no lo va a despertar. Que nadie duerma ahí sin una que funcione.
 caution-no-heat = El mucho calor o frío daña primero a los bebés, los ancianos y los enfermos. Llévelos a un cuarto o una casa donde se pueda estar.
 caution-heavy-door = Una puerta de garaje pesa mucho y se puede caer. No se ponga debajo. Si está torcida, o hay un resorte o cable roto, no la toque.
 caution-air-handler = Apague la unidad antes de meter la mano. No anule un interruptor de flotador: es lo que mantiene seco el techo.
@@ -143,13 +143,13 @@ caution-secondary-pan = Si hay agua en la bandeja secundaria, el primer desagüe
 
 ## Pasos: agua
 step-close = Cierre: { $device }. { $where } { $how } { $tool }
-step-close-general = Para parar toda el agua, cierre: { $device }. { $where } { $how } { $tool }
-step-if-valve-is-dry = Las únicas llaves de paso que podrían parar esto están en el mismo cuarto, y la fuga puede ser de ellas: { $devices }. Mire cada una: si está seca, úsela.
+step-close-general = Para detener toda el agua, cierre: { $device }. { $where } { $how } { $tool }
+step-if-valve-is-dry = Las únicas llaves de paso que podrían detener esto están en el mismo cuarto, y la fuga puede ser de ellas: { $devices }. Mire cada una: si está seca, úsela.
 step-if-not-close = ¿Sigue saliendo agua, o hay algo que no gira? Entonces cierre esto en su lugar: { $devices }.
-step-if-not-licensed = Si eso no para el agua, una persona con licencia puede cerrar esto: { $devices }.
-step-last-utility = Si nada de lo que usted puede cerrar para el agua, llame a la compañía de agua. Solo ellos pueden cerrar esto: { $devices }.
-step-only-utility = Nada de lo que usted puede cerrar para esto. Llame ahora a la compañía de agua. Solo ellos pueden cerrar esto: { $devices }.
-step-nothing-isolates = Nada de lo que está en el mapa para esto. Llame ahora a la compañía de agua y pida que cierren el agua en la calle.
+step-if-not-licensed = Si eso no detiene el agua, una persona con licencia puede cerrar esto: { $devices }.
+step-last-utility = Si nada de lo que usted puede cerrar detiene el agua, llame a la compañía de agua. Solo ellos pueden cerrar esto: { $devices }.
+step-only-utility = Nada de lo que usted puede cerrar detiene esto. Llame ahora a la compañía de agua. Solo ellos pueden cerrar esto: { $devices }.
+step-nothing-isolates = Nada de lo que está en el mapa detiene esto. Llame ahora a la compañía de agua y pida que cierren el agua en la calle.
 step-utility-works-it = Llame a { $name }: { $phone }. Solo ellos pueden mover esto: { $device }. No lo intente usted.
 step-licensed-works-it = Llame a { $name }: { $phone }. Solo una persona con licencia puede mover esto: { $device }. No lo intente usted.
 step-open-again = Ahora vuelva a abrir esto, despacio: { $device }. { $where } El resto de la casa vuelve a tener agua.
@@ -163,15 +163,18 @@ step-nothing-feeds-it = Según el mapa, ya nada alimenta esto. Si sigue saliendo
 step-catch-rest = El agua que queda en los tubos sigue saliendo un rato. Ponga debajo un balde y toallas.
 step-catch-water-above = Ponga baldes debajo de la gotera. Aleje de ahí a las personas y las cosas.
 step-find-branch = Cuando haya parado, busque de dónde vino. Mire primero esto: { $list }.
+step-shut-branches = Para encontrar el ramal que tiene la fuga, cierre todo esto: { $list }.
+step-main-for-test = Después vuelva a abrir esto, despacio, solo para encontrar la fuga: { $devices }.
+step-one-branch-at-a-time = Abra un ramal a la vez, en este orden, y espere dos minutos en cada uno: { $list }. Donde gotee otra vez, ese ramal tiene la fuga: ciérrelo y déjelo cerrado.
 step-stop-using-above = Deje de usar todo lo que desagua por aquí: { $list }.
 step-find-main = Busque la llave de paso principal: donde el tubo de la calle entra en la casa, o en una caja cerca del medidor. Si es palanca: un cuarto de vuelta, hasta que quede atravesada sobre el tubo. Si es manija redonda: hacia la derecha, como las agujas del reloj, hasta que pare.
-step-call-utility-water = Si no puede parar el agua, llame a la compañía de agua. Ellos pueden cerrar el agua en la calle.
+step-call-utility-water = Si no puede detener el agua, llame a la compañía de agua. Ellos pueden cerrar el agua en la calle.
 
 ## Pasos: un inodoro que se desborda
 step-no-flush = No descargue otra vez el inodoro.
-step-lift-float = Quite la tapa del tanque, si tiene. Levante el flotador y sosténgalo: el agua para.
+step-lift-float = Quite la tapa del tanque, si tiene. Levante el flotador y sosténgalo: el agua se detiene.
 step-toilet-stop-general = Busque una válvula pequeña detrás del inodoro, abajo en la pared. Gírela hacia la derecha, como las agujas del reloj, hasta que pare.
-step-plunge = Cuando el agua haya bajado un poco: ponga un destapador (chupón) sobre el hueco y empújelo arriba y abajo, 15 veces. No descargue para probar: eche un balde de agua.
+step-plunge = Cuando el agua haya bajado un poco: ponga un destapador de goma sobre el hueco y empújelo arriba y abajo, 15 veces. No descargue el inodoro para probar: eche un balde de agua.
 prove-toilet = La taza ya no se llena, y no entra agua en el tanque.
 restore-toilet = Cuando se vaya bien: abra su válvula despacio hacia la izquierda, al contrario de las agujas del reloj. Descargue una vez, y quédese ahí hasta que el tanque esté lleno.
 
@@ -224,7 +227,7 @@ step-catch-rest-amount = { $unit ->
 }
 
 prove-tap = Abra este grifo: { $tap }. Debe dejar de salir agua, y no volver a salir.
-prove-water-generic = La fuga baja y para en unos minutos. Un grifo que se cortó con ella se queda sin agua.
+prove-water-generic = La fuga baja y se detiene en unos minutos. Un grifo que se cortó con ella se queda sin agua.
 prove-power = Enchufe una lámpara que funcione en otra parte: debe quedarse apagada. Para estar seguro, un probador debe mostrar que no hay corriente.
 prove-live = Una lámpara que funciona en otra parte se enciende al enchufarla.
 prove-sparks = No hace ruido y se enfría. No enchufe nada. Un probador, en manos de alguien que sabe, debe mostrar que no hay corriente.
@@ -254,7 +257,7 @@ step-look-pit-outlet = ¿Funciona la bomba, pero el agua no baja? Entonces el tu
 step-plug-pump-in = Enchufe otra vez la bomba. Manos secas, piso seco.
 step-pit-bail = ¿Sigue subiendo? Saque el agua con un balde, y échela en un desagüe que no vuelva al pozo. Nunca use un generador dentro de la casa.
 prove-pump = La bomba funciona, y el agua baja.
-restore-pit = Cuando funcione: eche un balde de agua, y mire cómo la bomba arranca y para sola. Mire otra vez en una hora.
+restore-pit = Cuando funcione: eche un balde de agua, y mire cómo la bomba arranca y se detiene sola. Mire otra vez en una hora.
 look-replies = { $look } Si ahí todo está bien, la causa más probable es: { $good }. Si no: { $bad }.
 between-two = entre { $from } y { $to }
 look-drains = Eche una taza de agua en: { $device }. { $where } ¿Se va, o se devuelve?
@@ -284,8 +287,8 @@ step-reset-breaker = Después, vuelva a encender esto, una sola vez: { $device }
 step-reset-unknown-breaker = Busque entre los disyuntores (breakers) una palanca que quede entre ON y OFF. Empújela hasta OFF (apagado), y luego a ON (encendido), una sola vez. No vaya ahí si el piso está mojado.
 step-trips-again = Si se dispara otra vez: déjelo apagado. No lo intente una segunda vez. Llame a un electricista con licencia.
 step-one-by-one = Si se queda encendido, enchufe una cosa a la vez. La que lo dispara está dañada, o es demasiado: déjela desenchufada.
-step-load-too-much = Lo que el mapa conoce en este circuito gasta hasta { $watts } W. El disyuntor (breaker) aguanta { $carries } W, y { $lasting } W si funciona por horas. Es demasiado a la vez: use menos cosas juntas.
-step-load-fits = Lo que el mapa conoce en este circuito gasta hasta { $watts } W. El disyuntor (breaker) aguanta { $carries } W, y { $lasting } W si funciona por horas. Si con eso se dispara de inmediato, sospeche una falla.
+step-load-too-much = Los aparatos que el mapa conoce en este circuito gastan hasta { $watts } W. El disyuntor (breaker) aguanta { $carries } W, y { $lasting } W si funciona por horas. Es demasiado a la vez: use menos cosas juntas.
+step-load-fits = Los aparatos que el mapa conoce en este circuito gastan hasta { $watts } W. El disyuntor (breaker) aguanta { $carries } W, y { $lasting } W si funciona por horas. Si con eso se dispara de inmediato, puede haber una falla.
 step-switch-off = Apague: { $device }. Solo si ahí el piso está seco. { $where } Voltee la cara hacia otro lado.
 step-if-not-switch-off = Si eso no le quita la corriente, apague esto en su lugar: { $devices }.
 step-sparks-stand-back = Aléjese un paso. Que nadie lo toque. No jale ningún enchufe que eche chispas o humo, o esté caliente.
@@ -338,7 +341,7 @@ step-cooling-general = Mire la unidad interior de aire: ¿hay agua en la bandeja
 step-look-secondary-pan = Mire dentro de: { $device }. { $where } Debe estar seca. Si hay agua es urgente: un techo está en riesgo.
 step-look-pan = Mire dentro de: { $device }. { $where } Si hay agua, su desagüe está tapado.
 step-look-condensate-pump = Mire: { $device }. { $where } ¿Está enchufada, y funciona? ¿Está lleno su tanque?
-step-look-filter = Mire el filtro, y si hay hielo en el serpentín. Si hay hielo: deje apagado el aire hasta que se derrita, y cambie un filtro lleno.
+step-look-filter = Mire el filtro, y si hay hielo en el serpentín. Si hay hielo: deje apagado el aire hasta que se derrita. Si el filtro está lleno: cámbielo.
 step-unit-off = ¿Cae agua sobre cables o sobre el interruptor de la unidad? Entonces apague esto, si ahí el piso está seco: { $devices }.
 step-unit-off-call = ¿Cae agua sobre cables o sobre el interruptor de la unidad? Entonces no toque nada ahí, y llame al técnico.
 step-look-float = Mire: { $device }. { $where } Si está levantado, paró la unidad porque subió el agua. No lo anule.
@@ -357,17 +360,17 @@ step-co-head-count = Cuente a las personas. Diga si a alguien le duele la cabeza
 step-fire-leave = Saque a todos ahora. Cierre las puertas al salir.
 step-fire-call = Desde afuera, llame al número de emergencia.
 step-fire-stay-low = Si hay humo, vaya agachado. Toque una puerta antes de abrirla: si está caliente, use otro camino.
-step-wires-leave = Aléjese del cable y de todo lo que toca: cerca, charco, auto, árbol. Al menos 10 m (35 pies).
+step-wires-leave = Aléjese del cable y de todo lo que toca: cerca, charco, auto, árbol. Quédese al menos a 10 m (35 pies).
 step-wires-call = Desde ahí, llame al número de emergencia y a la compañía eléctrica.
 step-wires-nothing-near = No toque nada ahí, ni a nadie que esté en el suelo. No mueva el cable, ni siquiera con un palo.
 step-wires-shuffle = ¿Ya está cerca? Mantenga los pies bien juntos. Aléjese deslizándolos en pasos cortos, con los dos pies en el suelo.
-step-wires-car = ¿Está en un auto que el cable toca? Quédese adentro, y avise a otros que no se acerquen. Solo si se incendia: salte lejos con los dos pies juntos, no toque nada, y aléjese deslizando los pies.
+step-wires-car = ¿Está en un auto que el cable toca? Quédese adentro, y avise a otros que no se acerquen. Solo si se incendia: salte afuera con los dos pies juntos, no toque nada, y aléjese deslizando los pies.
 
 ## Pasos: lo que no responde
 step-by-hand-note = Lo que dice el mapa de { $device }: { $note }
 step-by-hand-at = Muévalo a mano: { $device }. { $where } Una cerradura tiene llave o teclado. Una puerta de garaje tiene un cordón que se jala, con la puerta cerrada.
 step-by-hand = Muévalo a mano. Una cerradura tiene llave o teclado. Una puerta de garaje tiene un cordón que se jala, con la puerta cerrada. Un termostato tiene botones.
-step-alarm-test = Mantenga oprimido el botón de prueba de: { $device }. { $where } Debe sonar fuerte. Un pitido por minuto es una batería débil.
+step-alarm-test = Mantenga oprimido el botón de prueba de: { $device }. { $where } Debe sonar fuerte. Un pitido por minuto quiere decir que la batería está débil.
 step-thermostat-by-hand = Ajústelo con sus propios botones: { $device }. { $where } Una pantalla apagada quiere decir que no hay corriente: baterías débiles, un disyuntor (breaker) disparado, o un interruptor de flotador que paró la unidad por agua.
 step-new-batteries = Ponga baterías nuevas, si las usa.
 step-is-there-power = ¿Está enchufado? ¿Tiene corriente un tomacorriente cercano?
@@ -398,7 +401,7 @@ why-trips-again = Si se dispara otra vez.
 why-cut-power-outside = Para cortar la corriente desde afuera.
 why-plumber-leak = Para arreglar la fuga.
 why-plumber-drain = Para destapar el desagüe.
-why-water-utility = Si usted no puede parar el agua.
+why-water-utility = Si usted no puede detener el agua.
 why-water-utility-close = Para cerrar el agua en la calle.
 why-sewer-utility = Si los vecinos tienen el mismo problema, o viene de la calle.
 why-sewer-beyond-boundary = Lo que parece tapado está del lado de ellos.

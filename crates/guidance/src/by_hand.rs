@@ -56,7 +56,9 @@ pub(crate) fn not_answering(ctx: &Context<'_>) -> Draft {
         Kind::Thermostat => at(&mut draft, "step-thermostat-by-hand", Act::Look),
         _ => at(&mut draft, "step-by-hand-at", Act::Look),
     }
-    draft.advice(ctx, "step-new-batteries", Act::Look, &[]);
+    if !ctx.is_forbidden(thing) {
+        draft.advice(ctx, "step-new-batteries", Act::Look, &[]);
+    }
     if carries(ctx, thing, Medium::Power) {
         power(ctx, &mut draft, thing);
     } else {

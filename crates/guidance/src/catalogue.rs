@@ -230,8 +230,11 @@ mod tests {
 
     use super::*;
 
-    /// The texts of a language by key, read strictly: nothing faulty, no key twice, nothing but texts.
-    fn strictly(texts: &Texts) -> BTreeMap<&'static str, Pattern<&'static str>> {
+    /// The texts of a language by key.
+    type Keyed = BTreeMap<&'static str, Pattern<&'static str>>;
+
+    /// Reads a language strictly: nothing faulty, no key twice, nothing but texts.
+    fn strictly(texts: &Texts) -> Keyed {
         let mut all = BTreeMap::new();
         for file in texts.files {
             let resource: Resource<&'static str> =
@@ -254,10 +257,7 @@ mod tests {
     }
 
     /// English, and the other languages with their tags.
-    fn english_and_others() -> (
-        BTreeMap<&'static str, Pattern<&'static str>>,
-        Vec<(&'static str, BTreeMap<&'static str, Pattern<&'static str>>)>,
-    ) {
+    fn english_and_others() -> (Keyed, Vec<(&'static str, Keyed)>) {
         let (english, others) = LANGUAGES.split_first().unwrap();
         assert_eq!(english.tag, "en");
         assert!(!others.is_empty());
@@ -294,7 +294,7 @@ mod tests {
         }
     }
 
-    /// The words of a text, without its places.
+    /// True if a text has words of its own beside its places and units.
     fn has_words(text: &Pattern<&str>) -> bool {
         text.elements.iter().any(|element| match element {
             PatternElement::TextElement { value } => {
@@ -334,8 +334,7 @@ mod tests {
     #[test]
     fn no_text_was_left_in_english() {
         /// Units, and an error is an error in both.
-        const SAME: &[&str] =
-            &["problem-line-error", "window-gallons", "window-plot-minutes"];
+        const SAME: &[&str] = &["problem-line-error", "window-gallons", "window-plot-minutes"];
         let (english, others) = english_and_others();
         for (tag, texts) in others {
             for (key, text) in texts.iter().filter(|(key, _)| !SAME.contains(key)) {
@@ -385,6 +384,15 @@ mod tests {
             assert_eq!(c.list(&items(&["a", "b"])), format!("a {and} b"));
             assert_eq!(c.list(&items(&["a", "b", "c"])), format!("a, b {and} c"));
             assert_eq!(c.list(&items(&["a", "b", "c", "d"])), format!("a, b, c {and} d"));
+        }
+    }
+
+    #[test]
+    fn a_trouble_is_referred_to_by_its_name() {
+        for language in Catalogue::languages() {
+            let c = Catalogue::in_language(language.tag);
+            let (step, name) = (c.text("step-look-for-a-break"), c.text("trouble-leak"));
+            assert!(step.contains(&name), "{step} / {name}");
         }
     }
 

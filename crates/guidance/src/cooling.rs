@@ -73,7 +73,9 @@ pub(crate) fn water_at_air_handler(ctx: &Context<'_>) -> Draft {
             found.shares().into_iter().map(|(place, _)| place).take(PUMP_POWER_TOLD).collect();
         power::suspect_steps(ctx, &mut draft, &found, &told, "prove-pump");
     }
-    draft.advice(ctx, "step-look-filter", Act::Look, &[]);
+    if !ctx.is_forbidden(unit) {
+        draft.advice(ctx, "step-look-filter", Act::Look, &[]);
+    }
     unit_off(ctx, &mut draft, unit);
     draft.suspects = suspects(ctx, &drain.shares(ctx, unit));
     draft.next_check = drain.next_look(ctx);
@@ -148,7 +150,10 @@ impl CondensateDrain {
             Some(outlet) => look(ctx, draft, "step-clear-drain-at", outlet),
             None => draft.advice(ctx, "step-clear-drain", Act::Advice, &[]),
         }
-        draft.advice(ctx, "step-empty-pan", Act::Advice, &[]);
+        // Nobody bends over a pan in standing water.
+        if !ctx.is_forbidden(unit) {
+            draft.advice(ctx, "step-empty-pan", Act::Advice, &[]);
+        }
     }
 
     /// The first pan that nobody has looked into, while none is known to be wet.

@@ -26,6 +26,7 @@ pub(crate) fn trips(ctx: &Context<'_>) -> Draft {
         draft.advice(ctx, "step-gfci-general", Act::Reset, &[]);
         draft.advice(ctx, "step-trips-again", Act::Advice, &[]);
         draft.advice(ctx, "step-one-by-one", Act::Look, &[]);
+        draft.restore(ctx, "restore-gfci", &[]);
         return draft;
     };
     draft.mapped = true;

@@ -11,6 +11,7 @@
 
 mod answer;
 mod blame;
+mod branches;
 mod by_hand;
 mod catalogue;
 mod compose;

@@ -21,6 +21,7 @@ pub(crate) fn rises(ctx: &Context<'_>) -> Draft {
         draft.advice(ctx, "step-pit-stop-use", Act::StopUse, &[]);
         draft.advice(ctx, "step-pit-general", Act::Look, &[]);
         bail_out(ctx, &mut draft);
+        draft.restore(ctx, "restore-pit", &[]);
         return draft;
     };
     draft.mapped = true;
@@ -36,35 +37,38 @@ pub(crate) fn rises(ctx: &Context<'_>) -> Draft {
         draft.caution(ctx, "caution-sewage", &[]);
         draft.restore(ctx, "restore-sewage-clean", &[]);
     }
-    let pumps = pumps_of(ctx, pit);
-    for &pump in &pumps {
-        at(ctx, &mut draft, "step-look-pump", pump);
+    let pumps = ctx.impact.pumps_of(pit);
+    if pumps.iter().chain([&pit]).any(|&place| ctx.is_forbidden(place)) {
+        // It has run over: nobody reaches for the pump any more.
+        draft.advice(ctx, "step-keep-out-of-water", Act::Advice, &[]);
+        draft.advice(ctx, "step-power-in-water", Act::Call, &[]);
+        draft.call(Role::ElectricityUtility, "why-cut-power-outside");
+        draft.call(Role::Plumber, "why-plumber-pit");
+        draft.restore(ctx, "restore-was-wet", &[]);
+        draft.restore(ctx, "restore-pit", &[]);
+        return draft;
     }
-    if pumps.is_empty() {
-        at(ctx, &mut draft, "step-look-pump", pit);
+    let here: &[usize] = if pumps.is_empty() { &[pit] } else { pumps };
+    for &pump in here {
+        at(ctx, &mut draft, "step-look-pump", pump);
     }
     draft.advice(ctx, "step-free-float", Act::Advice, &[]);
     let runs = |&place: &usize| ctx.seen(&ctx.home.components[place].id) == Some(Seen::On);
     if !pumps.iter().any(runs) {
-        power(ctx, &mut draft, pit, &pumps);
+        power(ctx, &mut draft, here);
     }
-    if let Some(check) = check_valve(ctx, pit, &pumps) {
+    if let Some(check) = check_valve(ctx, pit, pumps) {
         at(ctx, &mut draft, "step-look-pit-check", check);
     } else {
         draft.advice(ctx, "step-look-pit-outlet", Act::Look, &[]);
     }
     bail_out(ctx, &mut draft);
-    draft.restore.clear();
-    if kind == Kind::EjectorPit {
-        draft.restore(ctx, "restore-sewage-clean", &[]);
-    }
     draft.restore(ctx, "restore-pit", &[]);
     draft
 }
 
 /// Why the pumps have no power, if the map tells; the pit itself may be what is wired.
-fn power(ctx: &Context<'_>, draft: &mut Draft, pit: usize, pumps: &[usize]) {
-    let dead: &[usize] = if pumps.is_empty() { &[pit] } else { pumps };
+fn power(ctx: &Context<'_>, draft: &mut Draft, dead: &[usize]) {
     let found = Blame::about(ctx, &ctx.net(Net::Power), dead);
     if found.diagnoses.is_empty() {
         draft.advice(ctx, "step-pit-general", Act::Look, &[]);
@@ -101,13 +105,10 @@ fn pit_of(ctx: &Context<'_>) -> Option<usize> {
     let all: Vec<usize> = (0..ctx.home.components.len()).filter(|&place| is_pit(place)).collect();
     let here = spot.iter().copied().find(|&place| is_pit(place));
     let emptied = || {
-        all.iter().copied().find(|&pit| pumps_of(ctx, pit).iter().any(|pump| spot.contains(pump)))
+        let by_spot = |&pit: &usize| ctx.impact.pumps_of(pit).iter().any(|p| spot.contains(p));
+        all.iter().copied().find(by_spot)
     };
     here.or_else(emptied).or_else(|| all.first().copied().filter(|_| all.len() == 1))
-}
-
-fn pumps_of(ctx: &Context<'_>, pit: usize) -> Vec<usize> {
-    ctx.impact.pumps_of(pit).to_vec()
 }
 
 /// The check valve that keeps pumped water from running back.

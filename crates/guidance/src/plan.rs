@@ -176,7 +176,12 @@ impl House {
                 reopens: false,
                 curve: curve(&acts),
             };
-            if choices.len() < CHOICES && choices.iter().all(|c| c.close != choice.close) {
+            let same = |other: &Choice| {
+                !other.reopens
+                    && other.close.len() == choice.close.len()
+                    && other.close.iter().all(|id| choice.close.contains(id))
+            };
+            if choices.len() < CHOICES && !choices.iter().any(same) {
                 choices.push(choice);
             }
         }

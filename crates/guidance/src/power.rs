@@ -141,6 +141,7 @@ pub(crate) fn unknown_circuit(ctx: &Context<'_>, draft: &mut Draft) {
     }
     draft.advice(ctx, "step-look-for-tripped", Act::Look, &[]);
     draft.call(Role::Electrician, "why-electrician");
+    draft.restore(ctx, "restore-power", &[]);
 }
 
 pub(crate) fn breaker_trips(ctx: &Context<'_>) -> Draft {
@@ -152,6 +153,7 @@ pub(crate) fn breaker_trips(ctx: &Context<'_>) -> Draft {
         draft.advice(ctx, "step-reset-unknown-breaker", Act::Advice, &[]);
         draft.advice(ctx, "step-trips-again", Act::Advice, &[]);
         draft.call(Role::Electrician, "why-trips-again");
+        draft.restore(ctx, "restore-power", &[]);
         return draft;
     };
     draft.mapped = true;

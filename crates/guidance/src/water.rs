@@ -3,6 +3,7 @@
 use quarterturn_home::{Kind, Medium, Net, Role};
 use quarterturn_network::{HomeNet, Node, drain, plan};
 
+use crate::branches::in_order;
 use crate::catalogue::{count, fill};
 use crate::context::{Context, is_electrical};
 use crate::draft::Draft;
@@ -73,8 +74,35 @@ pub(crate) fn water_from_above(ctx: &Context<'_>) -> Draft {
         let list = ctx.catalogue.list(&served);
         draft.advice(ctx, "step-find-branch", Act::Look, &[fill("list", &list)]);
     }
+    open_branches(ctx, &mut draft, &net, &targets);
     finish(ctx, &mut draft, rest_litres);
     draft
+}
+
+/// How to find the leaking branch: all branches shut, the main open again, then one after the other.
+fn open_branches(ctx: &Context<'_>, draft: &mut Draft, net: &HomeNet, targets: &[Node]) {
+    let shut = draft.used.as_ref().map_or_else(Vec::new, |way| way.devices.clone());
+    let branches = in_order(ctx, net, targets, &shut);
+    if branches.is_empty() {
+        // What is shut already are branches themselves, where there is more than one.
+        if shut.len() >= 2 {
+            let list = all_names(ctx, &shut);
+            draft.advice(ctx, "step-one-branch-at-a-time", Act::Advice, &[fill("list", &list)]);
+        }
+        return;
+    }
+    if shut.is_empty() {
+        return;
+    }
+    let (main, list) = (names(ctx, &shut), all_names(ctx, &branches));
+    draft.advice(ctx, "step-shut-branches", Act::Advice, &[fill("list", &list)]);
+    draft.advice(ctx, "step-main-for-test", Act::Advice, &[fill("devices", &main)]);
+    draft.advice(ctx, "step-one-branch-at-a-time", Act::Advice, &[fill("list", &list)]);
+}
+
+fn all_names(ctx: &Context<'_>, places: &[usize]) -> String {
+    let list: Vec<String> = places.iter().map(|&place| ctx.name(place)).collect();
+    ctx.catalogue.list(&list)
 }
 
 /// What everyone is told who cuts water off: how it goes on when it does not hold, what to do
@@ -363,6 +391,7 @@ fn leak_without_feed(ctx: &Context<'_>, draft: &mut Draft, net: &HomeNet) {
         draft.advice(ctx, "step-stop-using-above", Act::StopUse, &[fill("list", &list)]);
         draft.advice(ctx, "step-catch-rest", Act::Advice, &[]);
         draft.call(Role::Plumber, "why-plumber-leak");
+        draft.restore(ctx, "restore-drain-test", &[]);
         return;
     }
     main_as_general_advice(ctx, draft, net);

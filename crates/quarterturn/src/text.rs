@@ -37,7 +37,7 @@ pub(crate) fn answer(
     }
     writeln!(out)?;
     for (number, step) in answer.steps.iter().enumerate() {
-        let seconds = step.seconds.map(|s| words.fill("cli-seconds", &[count("seconds", s)]));
+        let seconds = step.seconds.map(|s| duration(words, s));
         let text = match seconds {
             Some(seconds) => words.fill(
                 "cli-step-timed",
@@ -67,7 +67,7 @@ pub(crate) fn answer(
         }
     }
     if let Some(check) = &answer.next_check {
-        let seconds = words.fill("cli-seconds", &[count("seconds", check.seconds)]);
+        let seconds = duration(words, check.seconds);
         let fills = [fill("text", &check.look_for), fill("seconds", &seconds)];
         writeln!(out)?;
         paragraph(out, "", &words.fill("cli-next-check", &fills))?;
@@ -107,7 +107,7 @@ fn sets_line(
         By::Licensed => "by-licensed",
         By::Utility => "by-utility",
     });
-    let seconds = words.fill("cli-seconds", &[count("seconds", set.seconds)]);
+    let seconds = duration(words, set.seconds);
     let list = words.list(&names);
     let mut fills = vec![fill("list", &list), fill("by", &by), fill("seconds", &seconds)];
     #[expect(clippy::cast_precision_loss, reason = "a house has few components")]
@@ -122,6 +122,15 @@ fn sets_line(
         None => "cli-set",
     };
     paragraph(out, "  - ", &words.fill(key, &fills))
+}
+
+/// A time as people say it: seconds, or minutes where it is long.
+fn duration(words: &Catalogue, seconds: f64) -> String {
+    if seconds < 100.0 {
+        words.fill("cli-seconds", &[count("seconds", seconds)])
+    } else {
+        words.fill("cli-minutes", &[count("minutes", (seconds / 60.0).ceil())])
+    }
 }
 
 fn signal_word(signal: quarterturn_guidance::Signal) -> &'static str {

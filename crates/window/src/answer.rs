@@ -137,7 +137,8 @@ fn caution_ui(ui: &mut Ui, view: &View<'_>, caution: &Caution) {
         Signal::Notice => "signal-notice",
     });
     let width = ui.available_width();
-    let text_width = width - SIGNAL_WIDTH - 24.0;
+    let signal_width = signal_width(ui, view);
+    let text_width = width - signal_width - 24.0;
     let body = egui::FontId::proportional(size::CAUTION);
     let text = ui.painter().layout(caution.text.clone(), body, palette.ink, text_width);
     let head = egui::FontId::new(size::BODY, crate::fonts::bold());
@@ -147,7 +148,7 @@ fn caution_ui(ui: &mut Ui, view: &View<'_>, caution: &Caution) {
     let label = view.fill("caution", &[fill("signal", word.text()), fill("text", &caution.text)]);
     response.widget_info(|| egui::WidgetInfo::labeled(egui::accesskit::Role::Alert, true, &label));
     let painter = ui.painter();
-    let panel = rect.with_max_x(rect.left() + SIGNAL_WIDTH);
+    let panel = rect.with_max_x(rect.left() + signal_width);
     painter.rect_filled(rect, ROUND, palette.card);
     painter.rect_filled(panel, egui::CornerRadius { ne: 0, se: 0, ..ROUND }, paint.fill);
     painter.rect_stroke(rect, ROUND, Stroke::new(2.0, paint.fill), egui::StrokeKind::Inside);
@@ -161,6 +162,19 @@ fn caution_ui(ui: &mut Ui, view: &View<'_>, caution: &Caution) {
     painter.galley(at - vec2(0.0, word.size().y / 2.0), word, paint.on);
     let at = egui::pos2(panel.right() + 12.0, rect.center().y - text.size().y / 2.0);
     painter.galley(at, text, palette.ink);
+}
+
+/// Width of the coloured end of a caution: room for the longest signal word of the language, so that
+/// all cautions line up.
+fn signal_width(ui: &Ui, view: &View<'_>) -> f32 {
+    /// The alert sign with the space round it and behind the word.
+    const ROUND_THE_WORD: f32 = 12.0 + 26.0 + 12.0;
+    let words = ["signal-danger", "signal-warning", "signal-caution", "signal-notice"];
+    let font = egui::FontId::new(size::BODY, crate::fonts::bold());
+    words.iter().fold(SIGNAL_WIDTH, |widest, key| {
+        let word = ui.painter().layout_no_wrap(view.text(key), font.clone(), egui::Color32::BLACK);
+        widest.max(word.size().x + ROUND_THE_WORD)
+    })
 }
 
 /// The devices that were said not to work, each with the way to take it back.

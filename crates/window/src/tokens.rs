@@ -19,7 +19,7 @@ pub(crate) const SMALL_TILE: f32 = 56.0;
 pub(crate) const TILE_END: f32 = 64.0;
 /// Width that a telephone number gets.
 pub(crate) const PHONE_WIDTH: f32 = 132.0;
-/// Width of the coloured end of a caution, which holds its signal word.
+/// Least width of the coloured end of a caution, which holds its signal word.
 pub(crate) const SIGNAL_WIDTH: f32 = 136.0;
 /// Distance between things that belong together.
 pub(crate) const GAP: f32 = 8.0;

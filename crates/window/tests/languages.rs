@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use egui::accesskit::Role;
-use egui::{FontFamily, FontId, Key, Rect, Theme};
+use egui::{Align2, FontFamily, FontId, FullOutput, Key, Rect, Shape, Theme, pos2, vec2};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use egui_kittest::{Harness, Node};
 use quarterturn_guidance::{Catalogue, Trouble, fill};
@@ -19,7 +19,7 @@ const SPANISH: [&str; 5] = [
 ];
 
 fn harness(opening: Opening, language: &str, size: [f32; 2]) -> Harness<'static, App> {
-    let app = App::new(opening, Catalogue::find(language).expect("a language"));
+    let app = App::new(opening, Catalogue::in_language(language));
     let mut harness = Harness::builder()
         .with_size(size)
         .with_max_steps(12)
@@ -68,7 +68,49 @@ fn texts(harness: &Harness<'_, App>) -> Vec<(String, Rect)> {
     texts
 }
 
-/// Nothing reaches out of the window sideways, and what stands in the bar stands apart.
+/// A line of text that is drawn: what it says, where it is, and the part of that which is seen.
+type Line = (String, Rect, Rect);
+
+fn drawn(output: &FullOutput) -> Vec<Line> {
+    fn collect(shape: &Shape, clip: Rect, lines: &mut Vec<Line>) {
+        match shape {
+            Shape::Vec(shapes) => shapes.iter().for_each(|shape| collect(shape, clip, lines)),
+            Shape::Text(text) => {
+                // Line by line: what wraps may begin in the middle of its first.
+                for line in &text.galley.rows {
+                    let ink = line.visuals.mesh_bounds;
+                    let rect = ink.translate(text.pos.to_vec2() + line.pos.to_vec2());
+                    lines.push((line.text(), rect, rect.intersect(clip)));
+                }
+            }
+            _ => {}
+        }
+    }
+    let mut lines = Vec::new();
+    for shape in &output.shapes {
+        collect(&shape.shape, shape.clip_rect, &mut lines);
+    }
+    lines.retain(|(_, _, seen)| seen.is_positive());
+    lines
+}
+
+/// What is cut off at its side, or stands on another.
+fn spoilt(lines: &[Line]) -> Option<String> {
+    for (n, (one, here, seen)) in lines.iter().enumerate() {
+        let hidden = (seen.left() - here.left()).max(here.right() - seen.right());
+        if hidden > 2.0 {
+            return Some(format!("{one:?} is cut off by {hidden}"));
+        }
+        for (other, _, there) in lines.iter().skip(n + 1) {
+            if seen.shrink(2.0).intersect(there.shrink(2.0)).is_positive() {
+                return Some(format!("{one:?} stands on {other:?}"));
+            }
+        }
+    }
+    None
+}
+
+/// No text is missing, reaches out of the window sideways, is cut off, or stands on another.
 fn check_page(harness: &Harness<'_, App>) {
     let window = harness.ctx.content_rect();
     let texts = texts(harness);
@@ -82,14 +124,32 @@ fn check_page(harness: &Harness<'_, App>) {
             window.right()
         );
     }
-    let phone = texts.iter().find(|(text, _)| text.contains("911")).expect("the number in the bar");
-    let bar: Vec<_> =
-        texts.iter().filter(|(_, r)| r.y_range().intersects(phone.1.y_range())).collect();
-    for (n, (one, here)) in bar.iter().enumerate() {
-        for (other, there) in bar.iter().skip(n + 1) {
-            assert!(!here.shrink(1.0).intersects(there.shrink(1.0)), "{one:?} on {other:?}");
-        }
-    }
+    // On the plan, labels lie on the drawing and may lie on each other.
+    let plan = in_spanish("window-plan-of");
+    let plan = plan.split(':').next().unwrap_or(&plan);
+    let plan = texts.iter().find(|(text, _)| text.starts_with(plan)).map(|(_, rect)| *rect);
+    let mut lines = drawn(harness.output());
+    lines.retain(|(_, rect, _)| plan.is_none_or(|plan| !plan.contains(rect.center())));
+    assert!(lines.len() > 3, "{lines:?}");
+    assert_eq!(spoilt(&lines), None);
+}
+
+#[test]
+fn a_text_cut_off_or_on_another_is_noticed() {
+    let look = |x: f32, width: f32| {
+        let harness = Harness::builder().with_size([300.0, 100.0]).build_ui(move |ui| {
+            let clip = Rect::from_min_size(pos2(0.0, 0.0), vec2(width, 100.0));
+            let painter = ui.painter().with_clip_rect(clip);
+            let font = FontId::proportional(16.0);
+            let ink = egui::Color32::BLACK;
+            painter.text(pos2(4.0, 4.0), Align2::LEFT_TOP, "ADVERTENCIA", font.clone(), ink);
+            painter.text(pos2(x, 4.0), Align2::LEFT_TOP, "humo", font, ink);
+        });
+        spoilt(&drawn(harness.output()))
+    };
+    assert_eq!(look(160.0, 300.0), None);
+    assert!(look(80.0, 300.0).is_some_and(|text| text.contains("stands on")));
+    assert!(look(160.0, 170.0).is_some_and(|text| text.contains("cut off")));
 }
 
 #[test]
@@ -99,31 +159,48 @@ fn every_page_fits_in_spanish() {
         harness.ctx.set_theme(theme);
         harness.ctx.set_zoom_factor(zoom);
         harness.run();
-        check_page(&harness);
-        let anywhere = in_spanish("window-spot-space");
-        let anywhere = anywhere.split(':').next().expect("words").to_owned();
-        for which in Trouble::ALL {
-            press(&mut harness, &trouble("es", *which));
-            check_page(&harness);
-            if harness.state().answer().is_none() {
-                let spot = texts(&harness)
-                    .into_iter()
-                    .map(|(text, _)| text)
-                    .find(|text| text.starts_with(&anywhere) || is_tagged(text))
-                    .expect("a spot");
-                press(&mut harness, &spot);
-            }
-            let answer = harness.state().answer().unwrap_or_else(|| panic!("{which:?}")).clone();
-            check_page(&harness);
-            let first = answer.steps.first().expect("a step").text.clone();
-            let first = first.split(". ").next().expect("words").to_owned();
-            assert!(texts(&harness).iter().any(|(text, _)| text.contains(&first)), "{first}");
-            for _ in 0..3 {
-                harness.key_press(Key::Escape);
-                harness.run();
-            }
-            harness.get_by_label(&in_spanish("window-what-do-you-see"));
+        check_pages(&mut harness, 1280.0, Trouble::ALL);
+    }
+}
+
+#[test]
+fn the_longest_words_fit_a_narrow_window() {
+    let some = [Trouble::BreakerTrips, Trouble::SewageRising, Trouble::GasSmell];
+    for width in [360.0, 520.0] {
+        check_pages(&mut harness(Opening::built_in(), "es", [width, 800.0]), width, &some);
+    }
+}
+
+/// Goes through the pages of each trouble, at its first spot.
+fn check_pages(harness: &mut Harness<'_, App>, width: f32, troubles: &[Trouble]) {
+    check_page(harness);
+    let anywhere = in_spanish("window-spot-space");
+    let anywhere = anywhere.split(':').next().unwrap_or(&anywhere);
+    for which in troubles {
+        press(harness, &trouble("es", *which));
+        check_page(harness);
+        if harness.state().answer().is_none() {
+            let all = texts(harness);
+            let mut spots = all.iter().map(|(text, _)| text);
+            let spot = spots.find(|text| text.starts_with(anywhere) || is_tagged(text));
+            press(harness, spot.unwrap_or_else(|| panic!("{which:?} has no spot")));
         }
+        let answer = harness.state().answer().unwrap_or_else(|| panic!("{which:?}")).clone();
+        check_page(harness);
+        // All of it, and not only what is seen before scrolling.
+        harness.set_size(vec2(width, 8000.0));
+        harness.run();
+        check_page(harness);
+        harness.set_size(vec2(width, 800.0));
+        harness.run();
+        let first = answer.steps.first().and_then(|step| step.text.split(". ").next());
+        let first = first.unwrap_or_else(|| panic!("{which:?} has no step"));
+        assert!(texts(harness).iter().any(|(text, _)| text.contains(first)), "{first}");
+        for _ in 0..3 {
+            harness.key_press(Key::Escape);
+            harness.run();
+        }
+        harness.get_by_label(&in_spanish("window-what-do-you-see"));
     }
 }
 
