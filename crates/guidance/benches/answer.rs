@@ -1,12 +1,19 @@
-//! How long an answer takes on the example house: the slowest kinds of question, and all of them.
+//! How long an answer takes: the slowest kinds of question in the example house, and every trouble at
+//! every spot of the three example homes.
 
 use criterion::{Criterion, criterion_group, criterion_main};
 use quarterturn_guidance::{Catalogue, Question, Spot, Trouble, answer, spots};
 use quarterturn_home::{Home, open};
 
+const HOMES: [(&str, &str); 3] = [
+    ("two-storey", include_str!("../../../examples/two-storey/home.ron")),
+    ("flat", include_str!("../../../examples/flat/home.ron")),
+    ("old-house", include_str!("../../../examples/old-house/home.ron")),
+];
+
 fn example() -> Home {
-    let text = include_str!("../../../examples/two-storey/home.ron");
-    open("home.ron", text).home.unwrap_or_default()
+    let (name, text) = HOMES[0];
+    open(name, text).home.unwrap_or_default()
 }
 
 fn question(trouble: Trouble, at: Spot) -> Question {
@@ -29,14 +36,17 @@ fn answers(bench: &mut Criterion) {
     for (name, question) in &cases {
         group.bench_function(*name, |b| b.iter(|| answer(&home, question, &words)));
     }
-    let all: Vec<Question> = Trouble::ALL
-        .iter()
-        .flat_map(|&trouble| spots(&home, trouble).into_iter().map(move |at| question(trouble, at)))
-        .collect();
     group.sample_size(10);
-    group.bench_function(format!("all {} troubles and spots", all.len()), |b| {
-        b.iter(|| all.iter().map(|q| answer(&home, q, &words).steps.len()).sum::<usize>());
-    });
+    for (name, text) in HOMES {
+        let home = open(name, text).home.unwrap_or_default();
+        let all: Vec<Question> = Trouble::ALL
+            .iter()
+            .flat_map(|&t| spots(&home, t).into_iter().map(move |at| question(t, at)))
+            .collect();
+        group.bench_function(format!("{name}: all {} troubles and spots", all.len()), |b| {
+            b.iter(|| all.iter().map(|q| answer(&home, q, &words).steps.len()).sum::<usize>());
+        });
+    }
     group.finish();
 }
 

@@ -7,7 +7,7 @@ use crate::catalogue::fill;
 use crate::context::Context;
 use crate::draft::Draft;
 use crate::isolation::{Way, rounded, ways};
-use crate::{Act, By, NextCheck, Seen, Suspect, power, water};
+use crate::{Act, By, NextCheck, Seen, Suspect, power, water, wet_hazards};
 
 /// Share of the blame that a float switch with its drain gets before anyone has looked. Common
 /// practice, no source: a stopped unit is more often a full pan than a tripped breaker.
@@ -48,7 +48,7 @@ pub(crate) fn stopped(ctx: &Context<'_>) -> Draft {
 pub(crate) fn water_at_air_handler(ctx: &Context<'_>) -> Draft {
     let mut draft = Draft { net: Some(Net::Condensate), ..Draft::default() };
     draft.caution(ctx, "caution-air-handler", &[]);
-    water::warn_of_power(ctx, &mut draft);
+    wet_hazards::warn_of_power(ctx, &mut draft);
     draft.advice(ctx, "step-cooling-off", Act::StopUse, &[]);
     draft.advice(ctx, "step-catch-water-above", Act::Advice, &[]);
     draft.call(Role::Cooling, "why-cooling");

@@ -14,6 +14,7 @@ mod blame;
 mod branches;
 mod by_hand;
 mod catalogue;
+mod closing;
 mod compose;
 mod contacts;
 mod context;
@@ -40,6 +41,7 @@ mod standing;
 mod supply;
 mod toilet;
 mod water;
+mod wet_hazards;
 
 pub use answer::{
     Act, Answer, By, Call, Caution, Choice, ClosingSet, NextCheck, Relief, Signal, Step, Suspect,

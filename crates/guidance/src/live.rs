@@ -7,7 +7,8 @@ use crate::catalogue::fill;
 use crate::context::Context;
 use crate::draft::Draft;
 use crate::power::cut_power;
-use crate::water::{names, warn_of_power, whole_house};
+use crate::water::{names, whole_house};
+use crate::wet_hazards::warn_of_power;
 use crate::{Act, By, NextCheck};
 
 pub(crate) fn shock(ctx: &Context<'_>) -> Draft {

@@ -10,7 +10,8 @@ use crate::draft::Draft;
 use crate::lines::next_below;
 use crate::power::tell;
 use crate::sewer::users_above;
-use crate::water::{names, warn_of_power};
+use crate::water::names;
+use crate::wet_hazards::warn_of_power;
 use crate::{Act, Seen};
 
 pub(crate) fn rises(ctx: &Context<'_>) -> Draft {

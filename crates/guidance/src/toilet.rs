@@ -8,7 +8,8 @@ use crate::context::Context;
 use crate::draft::Draft;
 use crate::isolation::ways;
 use crate::sewer::find_blockage;
-use crate::water::{cut_off, main_as_general_advice, warn_of_power};
+use crate::water::{cut_off, main_as_general_advice};
+use crate::wet_hazards::warn_of_power;
 
 pub(crate) fn runs_over(ctx: &Context<'_>) -> Draft {
     let mut draft = Draft { net: Some(Net::Water), ..Draft::default() };

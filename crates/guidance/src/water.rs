@@ -1,21 +1,21 @@
 //! Leaks, and water from above.
 
-use quarterturn_home::{Kind, Medium, Net, Role};
-use quarterturn_network::{HomeNet, Node, drain, plan};
+use quarterturn_home::{Kind, Net, Role};
+use quarterturn_network::{HomeNet, Node, drain};
 
 use crate::branches::in_order;
 use crate::catalogue::{count, fill};
-use crate::context::{Context, is_electrical};
+use crate::closing::{close_all, heater_off, in_stages};
+use crate::context::Context;
 use crate::draft::Draft;
-use crate::isolation::{Way, Ways, rounded, way, ways};
-use crate::plan::{StagedPlan, staged};
+use crate::isolation::{Way, Ways, ways};
+use crate::plan::staged;
 use crate::standing;
+use crate::wet_hazards::{go_down, warn_of_heat, warn_of_power};
 use crate::{Act, By, Spot};
 
 /// Most names listed in one sentence.
-const MOST_NAMED: usize = 6;
-/// Most names in a caution: it must be read before anything is done.
-const FEW: usize = 3;
+pub(crate) const MOST_NAMED: usize = 6;
 
 pub(crate) fn leak(ctx: &Context<'_>) -> Draft {
     let mut draft = Draft { net: Some(Net::Water), ..Draft::default() };
@@ -187,133 +187,6 @@ pub(crate) fn cut_off(
     kept.map(|way| standing::litres(ctx, net, targets, &way).high)
 }
 
-/// The steps of a plan, which may shut something far-reaching first and open it again.
-///
-/// Returns what is shut in the end.
-fn in_stages(ctx: &Context<'_>, draft: &mut Draft, net: &HomeNet, plan: StagedPlan) -> Way {
-    let kept = way(ctx, net, &plan.shut);
-    let last_shut = plan.acts.iter().rposition(|staged| matches!(staged.act, plan::Act::Shut(_)));
-    for (number, staged) in plan.acts.iter().enumerate() {
-        match staged.act {
-            plan::Act::Shut(_) => close(ctx, draft, "step-close", staged.place, staged.seconds),
-            plan::Act::Open(_) => open_again(ctx, draft, staged.place, staged.seconds),
-        }
-        if Some(number) == last_shut {
-            prove_dry(ctx, draft, &kept);
-        }
-    }
-    goes_off(ctx, draft, &kept);
-    heater_off(ctx, draft, &kept);
-    // The rules look at all that is shut on the way, if only for a minute.
-    let ever: Vec<usize> = plan
-        .acts
-        .iter()
-        .filter(|staged| matches!(staged.act, plan::Act::Shut(_)))
-        .map(|staged| staged.place)
-        .collect();
-    draft.used = Some(way(ctx, net, &ever));
-    draft.choices = plan.choices;
-    kept
-}
-
-fn open_again(ctx: &Context<'_>, draft: &mut Draft, place: usize, seconds: f64) {
-    draft.at(
-        ctx,
-        "step-open-again",
-        Act::Open,
-        place,
-        seconds,
-        &[fill("device", &ctx.name(place)), fill("where", &ctx.where_sentence(place))],
-    );
-    draft.prove(ctx.catalogue.text("prove-stays-dry"));
-}
-
-/// One step a device, the last with the proof.
-fn close_all(ctx: &Context<'_>, draft: &mut Draft, way: &Way, key: &str) {
-    draft.used = Some(way.clone());
-    for (&place, &seconds) in way.devices.iter().zip(&way.seconds) {
-        close(ctx, draft, key, place, seconds);
-    }
-    prove_dry(ctx, draft, way);
-    goes_off(ctx, draft, way);
-}
-
-/// How to see that a way is shut, at the last step.
-fn prove_dry(ctx: &Context<'_>, draft: &mut Draft, way: &Way) {
-    let proof = proof_tap(ctx, way);
-    draft.prove(match proof {
-        Some(tap) => ctx.catalogue.fill("prove-tap", &[fill("tap", &ctx.name(tap))]),
-        None => ctx.catalogue.text("prove-water-generic"),
-    });
-}
-
-fn goes_off(ctx: &Context<'_>, draft: &mut Draft, way: &Way) {
-    let off: Vec<String> =
-        way.lost.off.iter().map(|&place| ctx.name(place)).take(MOST_NAMED).collect();
-    let rest = way.lost.off.len().saturating_sub(off.len());
-    if !off.is_empty() {
-        let list = ctx.catalogue.list(&off);
-        #[expect(clippy::cast_precision_loss, reason = "a house has few components")]
-        let more = rest as f64;
-        draft.advice(
-            ctx,
-            "step-goes-off",
-            Act::Advice,
-            &[fill("list", &list), count("more", more)],
-        );
-    }
-}
-
-pub(crate) fn close(ctx: &Context<'_>, draft: &mut Draft, key: &str, place: usize, seconds: f64) {
-    let component = &ctx.home.components[place];
-    let tool = component.operates.as_ref().and_then(|o| o.tool.clone());
-    let tool = tool
-        .map_or_else(String::new, |tool| ctx.catalogue.fill("with-tool", &[fill("tool", &tool)]));
-    draft.at(
-        ctx,
-        key,
-        Act::Close,
-        place,
-        seconds,
-        &[
-            fill("device", &ctx.name(place)),
-            fill("where", &ctx.where_sentence(place)),
-            fill("how", &ctx.how_to_close(place)),
-            fill("tool", &tool),
-            count("seconds", rounded(seconds, 1.0)),
-        ],
-    );
-}
-
-/// A tap that runs dry when the way is shut: the lowest of those that go off, but not the spot.
-fn proof_tap(ctx: &Context<'_>, way: &Way) -> Option<usize> {
-    let spot = ctx.spot_components();
-    way.lost
-        .off
-        .iter()
-        .copied()
-        .filter(|place| !spot.contains(place))
-        .filter(|&place| is_ours(ctx, place))
-        .filter(|&place| {
-            matches!(
-                ctx.home.components[place].kind,
-                Kind::Tap | Kind::Basin | Kind::Sink | Kind::Bath | Kind::HoseBibb | Kind::Shower
-            )
-        })
-        .min_by(|&a, &b| {
-            let height =
-                |place: usize| ctx.home.height_m(&ctx.home.components[place]).unwrap_or(f64::MAX);
-            height(a).total_cmp(&height(b)).then(a.cmp(&b))
-        })
-}
-
-/// True if nobody else is told to own it: one does not ring a neighbour to prove a valve.
-fn is_ours(ctx: &Context<'_>, place: usize) -> bool {
-    let owner = ctx.home.components[place].owner.as_deref();
-    let contact = owner.and_then(|id| ctx.home.contact(id));
-    owner.is_none() || contact.is_some_and(|contact| contact.role == Some(Role::Owner))
-}
-
 /// The best way when the leak is at none of the devices among the targets.
 fn without_devices(ctx: &Context<'_>, net: &HomeNet, targets: &[Node]) -> Option<Way> {
     let plain: Vec<Node> =
@@ -322,52 +195,6 @@ fn without_devices(ctx: &Context<'_>, net: &HomeNet, targets: &[Node]) -> Option
         return None;
     }
     ways(ctx, net, &plain).list.into_iter().find(|way| way.by == By::Anyone)
-}
-
-/// A heater that gets no water any more must not go on heating.
-fn heater_off(ctx: &Context<'_>, draft: &mut Draft, way: &Way) {
-    for &place in &way.lost.off {
-        if ctx.home.components[place].kind != Kind::WaterHeater {
-            continue;
-        }
-        let id = &ctx.home.components[place].id;
-        let carries = |medium: Medium| {
-            ctx.home
-                .connections
-                .iter()
-                .any(|l| l.carries == medium && (&l.to == id || &l.from == id))
-        };
-        let heater = ctx.name(place);
-        let at_heater = |draft: &mut Draft, key: &str| {
-            let seconds = ctx.start().seconds_to(ctx.point(place));
-            draft.at(ctx, key, Act::Advice, place, seconds, &[fill("heater", &heater)]);
-        };
-        if carries(Medium::Gas) {
-            at_heater(draft, "step-heater-gas-off");
-        } else if carries(Medium::Power) {
-            let power = ctx.net(Net::Power);
-            let best = ways(ctx, &power, &[power.body[place]]);
-            let Some(best) = best.list.into_iter().find(|way| way.by == By::Anyone) else {
-                continue;
-            };
-            for (&breaker, &seconds) in best.devices.iter().zip(&best.seconds) {
-                draft.at(
-                    ctx,
-                    "step-heater-power-off",
-                    Act::SwitchOff,
-                    breaker,
-                    seconds,
-                    &[
-                        fill("heater", &heater),
-                        fill("device", &ctx.name(breaker)),
-                        fill("where", &ctx.where_sentence(breaker)),
-                    ],
-                );
-            }
-        } else {
-            at_heater(draft, "step-heater-off");
-        }
-    }
 }
 
 /// A leak at something that no water line of the map leads to.
@@ -454,92 +281,6 @@ fn above_or_inside(ctx: &Context<'_>, net: &HomeNet) -> Vec<usize> {
             }
         })
         .collect()
-}
-
-/// A device lower than the leak: water may have run down there before one does.
-fn go_down(ctx: &Context<'_>, draft: &mut Draft) {
-    let level = |place: usize| {
-        let space = ctx.space_of(place).and_then(|id| ctx.home.space(id))?;
-        space.level.as_deref().and_then(|id| ctx.home.level(id))
-    };
-    let spot = ctx
-        .spot_space()
-        .and_then(|id| ctx.home.space(id))
-        .and_then(|space| ctx.home.level(space.level.as_deref()?));
-    let Some(spot) = spot else { return };
-    let lower = draft
-        .used
-        .iter()
-        .flat_map(|way| &way.devices)
-        .filter_map(|&place| Some((place, level(place)?)))
-        .find(|(place, level)| {
-            let outdoors = ctx.space_of(*place).and_then(|id| ctx.home.space(id));
-            level.elevation_m < spot.elevation_m && outdoors.is_some_and(|space| !space.outdoors)
-        });
-    if let Some((_, level)) = lower {
-        draft.caution(ctx, "caution-going-down", &[fill("level", &level.name)]);
-    }
-}
-
-pub(crate) fn warn_of_power(ctx: &Context<'_>, draft: &mut Draft) {
-    warn_of_panels_below(ctx, draft);
-    let Some(space) = ctx.spot_space() else {
-        draft.caution(ctx, "caution-water-near-power", &[]);
-        return;
-    };
-    let near: Vec<String> = ctx
-        .components_in(space)
-        .into_iter()
-        .filter(|&place| is_electrical(ctx.home.components[place].kind))
-        .map(|place| ctx.name(place))
-        .take(FEW)
-        .collect();
-    if near.is_empty() {
-        draft.caution(ctx, "caution-water-near-power", &[]);
-    } else {
-        let list = ctx.catalogue.list(&near);
-        draft.caution(ctx, "caution-water-near-power-named", &[fill("list", &list)]);
-    }
-}
-
-/// Water finds its way down: panels on lower levels, under the spot or near under it.
-fn warn_of_panels_below(ctx: &Context<'_>, draft: &mut Draft) {
-    /// How far water is taken to run along a ceiling, in metres. Common practice, no source.
-    const ALONG_M: f64 = 3.0;
-    let Some(spot) = ctx.spot_space().and_then(|id| ctx.home.space(id)) else { return };
-    let elevation =
-        |id: Option<&str>| id.and_then(|id| ctx.home.level(id)).map(|level| level.elevation_m);
-    let Some(here) = elevation(spot.level.as_deref()) else { return };
-    let below: Vec<String> = (0..ctx.home.components.len())
-        .filter(|&p| matches!(ctx.home.components[p].kind, Kind::Panel | Kind::ServiceDisconnect))
-        .filter(|&panel| {
-            let space = ctx.space_of(panel).and_then(|id| ctx.home.space(id));
-            let lower = space
-                .filter(|space| !space.outdoors)
-                .and_then(|space| elevation(space.level.as_deref()))
-                .is_some_and(|there| there < here);
-            lower && ctx.spot_point().is_near(ctx.point(panel), ALONG_M)
-        })
-        .map(|panel| ctx.name(panel))
-        .collect();
-    if !below.is_empty() {
-        let list = ctx.catalogue.list(&below);
-        draft.caution(ctx, "caution-panel-below", &[fill("list", &list)]);
-    }
-}
-
-/// Hot water scalds: said where a hot line leads to the spot.
-fn warn_of_heat(ctx: &Context<'_>, draft: &mut Draft) {
-    let spot = ctx.spot_components();
-    let hot = ctx.home.connections.iter().any(|link| {
-        link.carries == Medium::HotWater
-            && [&link.from, &link.to]
-                .into_iter()
-                .any(|id| ctx.places.of(id).is_some_and(|place| spot.contains(&place)))
-    });
-    if hot {
-        draft.caution(ctx, "caution-hot-water", &[]);
-    }
 }
 
 pub(crate) fn names(ctx: &Context<'_>, places: &[usize]) -> String {
