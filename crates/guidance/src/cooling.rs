@@ -215,14 +215,7 @@ fn blame_floats(ctx: &Context<'_>, draft: &mut Draft, floats: &[usize], wet: boo
 }
 
 fn look(ctx: &Context<'_>, draft: &mut Draft, key: &str, place: usize) {
-    draft.at(
-        ctx,
-        key,
-        Act::Look,
-        place,
-        ctx.start().seconds_to(ctx.point(place)) + LOOK_SECONDS,
-        &[fill("device", &ctx.name(place)), fill("where", &ctx.where_sentence(place))],
-    );
+    draft.go_to(ctx, key, Act::Look, place, LOOK_SECONDS);
 }
 
 /// The spot itself, or the unit that its lines lead to, or the only one there is.

@@ -106,6 +106,21 @@ impl Draft {
         });
     }
 
+    /// Adds a step at a device that takes `there_seconds` once one stands at it, and whose text needs
+    /// only its name and where it is.
+    pub(crate) fn go_to(
+        &mut self,
+        ctx: &Context<'_>,
+        id: &str,
+        act: Act,
+        place: usize,
+        there_seconds: f64,
+    ) {
+        let seconds = ctx.start().seconds_to(ctx.point(place)) + there_seconds;
+        let fills = [fill("device", &ctx.name(place)), fill("where", &ctx.where_sentence(place))];
+        self.at(ctx, id, act, place, seconds, &fills);
+    }
+
     /// Gives the last step its proof.
     pub(crate) fn prove(&mut self, text: String) {
         if let Some(last) = self.steps.last_mut() {

@@ -40,14 +40,7 @@ pub(crate) fn trips(ctx: &Context<'_>) -> Draft {
         ctx.home.components[place].kind == Kind::Breaker
     });
     if let Some(breaker) = breaker {
-        draft.at(
-            ctx,
-            "step-gfci-has-no-power",
-            Act::Look,
-            breaker,
-            ctx.start().seconds_to(ctx.point(breaker)) + LOOK_SECONDS,
-            &[fill("device", &ctx.name(breaker)), fill("where", &ctx.where_sentence(breaker))],
-        );
+        draft.go_to(ctx, "step-gfci-has-no-power", Act::Look, breaker, LOOK_SECONDS);
     }
     let shares = shares(ctx, gfci, &loads, breaker);
     draft.suspects = suspects(ctx, &shares);

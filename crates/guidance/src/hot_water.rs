@@ -4,7 +4,6 @@ use quarterturn_home::{Kind, Medium, Net, Role};
 use quarterturn_network::{Builder, HomeNet, as_node};
 
 use crate::blame::{Blame, LOOK_SECONDS, look_at, suspects};
-use crate::catalogue::fill;
 use crate::context::Context;
 use crate::draft::Draft;
 use crate::lines::{carries, nearest_above};
@@ -176,14 +175,7 @@ impl Lacks {
 
 fn heater_steps(ctx: &Context<'_>, draft: &mut Draft, heater: usize, lacks: &Lacks) {
     let at = |draft: &mut Draft, key: &str, act: Act, place: usize| {
-        draft.at(
-            ctx,
-            key,
-            act,
-            place,
-            ctx.start().seconds_to(ctx.point(place)) + LOOK_SECONDS,
-            &[fill("device", &ctx.name(place)), fill("where", &ctx.where_sentence(place))],
-        );
+        draft.go_to(ctx, key, act, place, LOOK_SECONDS);
     };
     at(draft, "step-suspect-heater", Act::Look, heater);
     if let Some(inlet) = lacks.inlet {

@@ -88,14 +88,7 @@ fn bail_out(ctx: &Context<'_>, draft: &mut Draft) {
 }
 
 fn at(ctx: &Context<'_>, draft: &mut Draft, key: &str, place: usize) {
-    draft.at(
-        ctx,
-        key,
-        Act::Look,
-        place,
-        ctx.start().seconds_to(ctx.point(place)) + LOOK_SECONDS,
-        &[fill("device", &ctx.name(place)), fill("where", &ctx.where_sentence(place))],
-    );
+    draft.go_to(ctx, key, Act::Look, place, LOOK_SECONDS);
 }
 
 /// The pit that the spot is, or that its pump empties, or the only one there is.

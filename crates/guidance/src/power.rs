@@ -159,15 +159,7 @@ pub(crate) fn breaker_trips(ctx: &Context<'_>) -> Draft {
     draft.mapped = true;
     arithmetic(ctx, &mut draft, breaker);
     unplug(ctx, &mut draft, breaker);
-    let seconds = ctx.start().seconds_to(ctx.point(breaker)) + ctx.work_seconds(breaker);
-    draft.at(
-        ctx,
-        "step-reset-breaker",
-        Act::Reset,
-        breaker,
-        seconds,
-        &[fill("device", &ctx.name(breaker)), fill("where", &ctx.where_sentence(breaker))],
-    );
+    draft.go_to(ctx, "step-reset-breaker", Act::Reset, breaker, ctx.work_seconds(breaker));
     draft.prove(ctx.catalogue.text("prove-breaker-holds"));
     draft.advice(ctx, "step-trips-again", Act::Advice, &[]);
     draft.advice(ctx, "step-one-by-one", Act::Look, &[]);

@@ -242,15 +242,7 @@ fn keep_clear(ctx: &Context<'_>, draft: &mut Draft, emerges: &[(Node, (f64, f64)
 }
 
 fn open_cap(ctx: &Context<'_>, draft: &mut Draft, place: usize) {
-    let seconds = ctx.start().seconds_to(ctx.point(place)) + ctx.work_seconds(place);
-    draft.at(
-        ctx,
-        "step-open-cap",
-        Act::OpenCap,
-        place,
-        seconds,
-        &[fill("device", &ctx.name(place)), fill("where", &ctx.where_sentence(place))],
-    );
+    draft.go_to(ctx, "step-open-cap", Act::OpenCap, place, ctx.work_seconds(place));
     draft.prove(ctx.catalogue.text("prove-cap"));
 }
 

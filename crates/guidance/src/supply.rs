@@ -96,14 +96,7 @@ pub(crate) fn suspect_step(ctx: &Context<'_>, draft: &mut Draft, place: usize) {
         kind if kind.is_water_fixture() => ("step-suspect-tap", Act::Look),
         _ => ("step-suspect-pipe", Act::Advice),
     };
-    draft.at(
-        ctx,
-        key,
-        act,
-        place,
-        ctx.start().seconds_to(ctx.point(place)) + LOOK_SECONDS,
-        &[fill("device", &ctx.name(place)), fill("where", &ctx.where_sentence(place))],
-    );
+    draft.go_to(ctx, key, act, place, LOOK_SECONDS);
     // What only a plumber may touch is not proven by the person who reads this.
     if act != Act::Advice {
         draft.prove(ctx.catalogue.text(if hot { "prove-hot-tap" } else { "prove-tap-runs" }));

@@ -24,6 +24,8 @@ mod layout;
 mod model;
 mod nearest;
 mod open;
+mod operates;
+mod parties;
 mod problem;
 mod read;
 mod report;
@@ -35,11 +37,10 @@ pub use date::{Date, NotADate};
 pub use edit::{CannotEdit, Edit, History};
 pub use kept::{Kept, KeptPiece, KeptPlace};
 pub use kind::{Kind, Net};
-pub use model::{
-    Closes, Component, Connection, Contact, DeviceState, Document, FORMAT, Handle, Home, Job,
-    Level, Material, Medium, OperableBy, Operates, Plan, Position, Role, Space, Units, Warranty,
-};
+pub use model::{Component, Connection, FORMAT, Home, Level, Material, Medium, Plan, Space, Units};
 pub use nearest::{nearest, nearest_few};
 pub use open::open;
+pub use operates::{Closes, DeviceState, Handle, OperableBy, Operates, Position};
+pub use parties::{Contact, Document, Job, Role, Warranty};
 pub use problem::{Opened, Problem, Severity};
 pub use save::save;

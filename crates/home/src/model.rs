@@ -2,7 +2,9 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::{Date, Kind, Net};
+use crate::{
+    Contact, DeviceState, Document, Job, Kind, Net, OperableBy, Operates, Position, Warranty,
+};
 
 /// The newest `format` of the home file that this version reads and writes.
 pub const FORMAT: u32 = 1;
@@ -180,108 +182,6 @@ pub struct Component {
     pub note: Option<String>,
 }
 
-/// How a device is worked.
-#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
-#[serde(default, deny_unknown_fields)]
-pub struct Operates {
-    /// What one takes hold of.
-    pub handle: Option<Handle>,
-    /// How it closes.
-    pub closes: Option<Closes>,
-    /// Whether it is known to work.
-    pub state: DeviceState,
-    /// How it stands on an ordinary day.
-    pub normally: Position,
-    /// The tool it takes.
-    pub tool: Option<String>,
-    /// When it was last worked.
-    pub exercised: Option<Date>,
-    /// How long it takes to work, once one stands at it, in seconds.
-    pub seconds: Option<f64>,
-}
-
-/// What one takes hold of.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-pub enum Handle {
-    /// A lever: across the pipe is closed.
-    Lever,
-    /// A wheel.
-    Wheel,
-    /// A small round or oval handle.
-    Knob,
-    /// A tee or butterfly handle.
-    Tee,
-    /// A screwdriver slot.
-    Slot,
-    /// A square or a nut for a key.
-    Key,
-    /// A push button.
-    Button,
-    /// A breaker's toggle.
-    Toggle,
-    /// A pull-out block.
-    PullOut,
-    /// A cap to unscrew.
-    Cap,
-}
-
-/// How a device closes.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-pub enum Closes {
-    /// A quarter turn, until the handle lies across.
-    QuarterTurn,
-    /// Several turns clockwise.
-    MultiTurn,
-    /// This many turns clockwise.
-    Turns(f64),
-    /// Push in.
-    Push,
-    /// Pull out.
-    Pull,
-    /// To OFF.
-    ToOff,
-    /// Turn a cap.
-    Unscrew,
-}
-
-/// Whether a device is known to work.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
-pub enum DeviceState {
-    /// It was tried and works.
-    Works,
-    /// It works, but takes force or time.
-    Stiff,
-    /// It does not move.
-    Seized,
-    /// It moves, but does not hold.
-    LeaksBy,
-    /// Nobody tried.
-    #[default]
-    Unknown,
-}
-
-/// How a device stands on an ordinary day.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
-pub enum Position {
-    /// Open to flow (for power: on).
-    #[default]
-    Open,
-    /// Shut (for power: off).
-    Shut,
-}
-
-/// Who may work a device.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Default, Serialize, Deserialize)]
-pub enum OperableBy {
-    /// Anyone in the house.
-    #[default]
-    Anyone,
-    /// A licensed person.
-    Licensed,
-    /// The utility alone.
-    Utility,
-}
-
 /// What a connection carries.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
 pub enum Medium {
@@ -384,119 +284,6 @@ pub enum Material {
     Braided,
     /// Aluminium.
     Aluminum,
-}
-
-/// Whom to call.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Contact {
-    /// Stable id.
-    pub id: String,
-    /// Name, and for what.
-    pub name: String,
-    /// Telephone number.
-    #[serde(default)]
-    pub phone: Option<String>,
-    /// What they are called for.
-    #[serde(default)]
-    pub role: Option<Role>,
-    /// Anything else.
-    #[serde(default)]
-    pub note: Option<String>,
-}
-
-/// What a contact is called for.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
-pub enum Role {
-    /// The water utility.
-    WaterUtility,
-    /// The sewer utility.
-    SewerUtility,
-    /// The electricity utility.
-    ElectricityUtility,
-    /// The gas utility.
-    GasUtility,
-    /// Police, fire and ambulance.
-    Emergency,
-    /// A plumber.
-    Plumber,
-    /// An electrician.
-    Electrician,
-    /// Heating and cooling.
-    Cooling,
-    /// The builder.
-    Builder,
-    /// The owner.
-    Owner,
-    /// The landlord or whoever manages the building.
-    Manager,
-    /// A neighbour.
-    Neighbor,
-}
-
-/// Who answers for what, and how long.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Warranty {
-    /// Stable id.
-    pub id: String,
-    /// What it is called.
-    pub name: String,
-    /// Id of the contact who gives it.
-    #[serde(default)]
-    pub contact: Option<String>,
-    /// Ids of the components it covers; empty for those whose net is in `nets`.
-    #[serde(default)]
-    pub covers: Vec<String>,
-    /// Media whose lines it covers.
-    #[serde(default)]
-    pub media: Vec<Medium>,
-    /// First day.
-    pub from: Date,
-    /// How many days.
-    #[serde(default)]
-    pub days: Option<u32>,
-    /// How many months.
-    #[serde(default)]
-    pub months: Option<u32>,
-}
-
-/// Something to do now and then.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Job {
-    /// Stable id.
-    pub id: String,
-    /// What is done.
-    pub name: String,
-    /// Ids of the components it is done to.
-    #[serde(default)]
-    pub components: Vec<String>,
-    /// How often, in months.
-    #[serde(default)]
-    pub every_months: Option<u32>,
-    /// When it was last done.
-    #[serde(default)]
-    pub last_done: Option<Date>,
-    /// Anything else.
-    #[serde(default)]
-    pub note: Option<String>,
-}
-
-/// A paper or a picture.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Document {
-    /// Stable id.
-    pub id: String,
-    /// What it is.
-    pub name: String,
-    /// Path, from the home's folder.
-    #[serde(default)]
-    pub file: Option<String>,
-    /// Ids of the components it is about.
-    #[serde(default)]
-    pub components: Vec<String>,
 }
 
 impl Home {
