@@ -351,7 +351,7 @@ step-empty-pan = Empty the pan with the wet vacuum or a sponge. Then turn the co
 look-pan = Look into: { $device }. { $where } Does water stand in it?
 
 ## Steps: leave
-step-gas-leave = Get everyone out now, and away from the house. Leave the door open behind you.
+step-gas-leave = Get everyone out now, and away from the house.
 step-gas-call = From outside, far from the house, call the emergency number and the gas utility.
 step-gas-nothing-else = Do not look for the leak. Do not turn the gas back on yourself, ever.
 step-co-leave = Get everyone out now, into fresh air.

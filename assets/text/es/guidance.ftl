@@ -351,7 +351,7 @@ step-empty-pan = Vacíe la bandeja con la aspiradora para líquidos o una esponj
 look-pan = Mire dentro de: { $device }. { $where } ¿Hay agua?
 
 ## Pasos: salir
-step-gas-leave = Saque a todos ahora, y aléjense de la casa. Deje la puerta abierta al salir.
+step-gas-leave = Saque a todos ahora, y aléjense de la casa.
 step-gas-call = Desde afuera, lejos de la casa, llame al número de emergencia y a la compañía de gas.
 step-gas-nothing-else = No busque la fuga. No vuelva a abrir el gas usted mismo, nunca.
 step-co-leave = Saque a todos ahora, al aire fresco.
