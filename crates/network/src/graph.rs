@@ -183,7 +183,7 @@ impl Network {
     /// Marks what the sources reach when nothing flows on from a node that is `shut`.
     ///
     /// A shut node is itself marked if something arrives at it. Reach ignores what a node needs to
-    /// work; for that see [`crate::impact`]. Time: arcs.
+    /// work; for that see [`crate::Impact`]. Time: arcs.
     #[must_use]
     pub fn reached(&self, shut: impl Fn(Node) -> bool) -> Vec<bool> {
         self.reached_from(&self.sources, shut)
