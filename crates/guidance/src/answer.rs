@@ -32,6 +32,17 @@ pub struct Answer {
     pub choices: Vec<Choice>,
 }
 
+impl Answer {
+    /// The sets worth reading to a person: the best few, and the utility's as the last resort. A
+    /// program gets all of [`Answer::sets`].
+    pub fn sets_to_tell(&self) -> impl Iterator<Item = &ClosingSet> {
+        /// More would not be read in a hurry.
+        const FEW: usize = 5;
+        let last_resort = self.sets.iter().skip(FEW).find(|set| set.by == By::Utility);
+        self.sets.iter().take(FEW).chain(last_resort)
+    }
+}
+
 /// What a way to cut a leak off lets onto the floor.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Choice {

@@ -53,7 +53,7 @@ pub(crate) fn answer(
     }
     if !answer.sets.is_empty() {
         writeln!(out, "\n{}", words.text("cli-sets"))?;
-        for set in &answer.sets {
+        for set in answer.sets_to_tell() {
             sets_line(home, words, set, out)?;
         }
     }

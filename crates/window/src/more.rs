@@ -195,7 +195,7 @@ fn suspect_ui(ui: &mut Ui, view: &View<'_>, suspect: &Suspect) {
 
 /// The other ways to cut the spot off, folded in.
 pub(crate) fn sets_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer, out: &mut Vec<Command>) {
-    let others: Vec<&ClosingSet> = answer.sets.iter().skip(1).collect();
+    let others: Vec<&ClosingSet> = answer.sets_to_tell().skip(1).collect();
     if others.is_empty() {
         return;
     }
