@@ -32,7 +32,7 @@ pub(crate) struct Ways {
 }
 
 /// How many ways are looked for.
-const WANTED: usize = 16;
+const WANTED: usize = 12;
 /// Most maximum flows spent on that.
 const BUDGET: usize = 600;
 /// Weights are in tenths of a second.
