@@ -40,10 +40,10 @@ const TENTHS: f64 = 10.0;
 /// What one thing that goes off weighs, as seconds of effort. Common practice, no source: one
 /// rather works a second device than leaves the whole house dry, but not a third and fourth.
 const LOSS_SECONDS: f64 = 4.0;
-/// What each device costs beyond walking and working: it has to be found, under stress.
-const FINDING_SECONDS: f64 = 15.0;
 /// The same for a neighbour's: they have no say in it.
 const NEIGHBOR_SECONDS: f64 = 30.0;
+/// What each device costs beyond walking and working: it has to be found, under stress.
+const FINDING_SECONDS: f64 = 15.0;
 /// What something critical weighs.
 const CRITICAL_SECONDS: f64 = 600.0;
 /// What it weighs that a licensed person or the utility must come: more than anything in a house.

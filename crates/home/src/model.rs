@@ -384,6 +384,22 @@ impl Component {
 }
 
 impl Connection {
+    /// A connection with nothing known but its ends and what it carries.
+    #[must_use]
+    pub fn new(from: &str, to: &str, carries: Medium) -> Self {
+        Self {
+            id: None,
+            from: from.to_owned(),
+            to: to.to_owned(),
+            carries,
+            length_m: None,
+            size: None,
+            material: None,
+            one_way: false,
+            note: None,
+        }
+    }
+
     /// How the connection is named as a spot: `a..b`.
     #[must_use]
     pub fn spot(&self) -> String {

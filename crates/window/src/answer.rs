@@ -1,13 +1,13 @@
 //! The third page: what to do.
 
-use egui::{Align, Frame, Layout, Stroke, Ui, UiBuilder, vec2};
+use egui::{Align, Layout, Stroke, Ui, UiBuilder, vec2};
 use quarterturn_guidance::{Answer, Call, Caution, Signal, Spot, fill};
 
 use crate::ask::Command;
-use crate::controls::{button, end_ui, section, soft, strong};
+use crate::controls::{button, card, end_ui, section, soft, strong};
 use crate::steps::{device_ui, later_ui, now_ui, words_ui};
 use crate::tokens::{
-    self, GAP, INSIDE, PHONE_WIDTH, Palette, ROUND, SIGNAL_WIDTH, TEXT_COLUMN, TOUCH, size,
+    self, GAP, PHONE_WIDTH, Palette, ROUND, SIGNAL_WIDTH, TEXT_COLUMN, TOUCH, size,
 };
 use crate::view::View;
 use crate::{more, place, plot, signs, troubles};
@@ -54,27 +54,22 @@ pub(crate) fn leave_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer, out: &mut 
         let (grave, rest) = by_weight(&answer.cautions);
         cautions_ui(ui, view, &grave);
         for (n, step) in (1..).zip(&answer.steps) {
-            Frame::new()
-                .fill(Palette::of(ui).card)
-                .stroke(Palette::of(ui).edge_stroke())
-                .corner_radius(ROUND)
-                .inner_margin(INSIDE)
-                .show(ui, |ui| {
-                    ui.set_width(ui.available_width());
-                    ui.with_layout(Layout::left_to_right(Align::TOP), |ui| {
-                        let n = view.fill("step-number", &[fill("n", &n.to_string())]);
-                        ui.label(strong(n, size::ACT));
-                        ui.vertical(|ui| {
-                            words_ui(ui, &step.text);
-                            if let Some(prove) = &step.prove {
-                                ui.label(soft(ui, view.fill("prove", &[fill("prove", prove)])));
-                            }
-                            if let Some(id) = &step.component {
-                                device_ui(ui, view, id);
-                            }
-                        });
+            let edge = Palette::of(ui).edge_stroke();
+            card(ui, edge, |ui| {
+                ui.with_layout(Layout::left_to_right(Align::TOP), |ui| {
+                    let n = view.fill("step-number", &[fill("n", &n.to_string())]);
+                    ui.label(strong(n, size::ACT));
+                    ui.vertical(|ui| {
+                        words_ui(ui, &step.text);
+                        if let Some(prove) = &step.prove {
+                            ui.label(soft(ui, view.fill("prove", &[fill("prove", prove)])));
+                        }
+                        if let Some(id) = &step.component {
+                            device_ui(ui, view, id);
+                        }
                     });
                 });
+            });
         }
         calls_ui(ui, view, &answer.call);
         cautions_ui(ui, view, &rest);
@@ -202,26 +197,21 @@ fn calls_ui(ui: &mut Ui, view: &View<'_>, calls: &[Call]) {
     let no_reason = view.words.text("why-utility");
     let (besides, needed): (Vec<&Call>, Vec<&Call>) =
         calls.iter().partition(|call| call.why == no_reason);
-    Frame::new()
-        .fill(palette.card)
-        .stroke(palette.edge_stroke())
-        .corner_radius(ROUND)
-        .inner_margin(INSIDE)
-        .show(ui, |ui| {
-            ui.set_width(ui.available_width());
-            for (n, call) in needed.iter().enumerate() {
-                if n > 0 {
-                    ui.separator();
-                }
-                call_ui(ui, view, call);
+    let edge = palette.edge_stroke();
+    card(ui, edge, |ui| {
+        for (n, call) in needed.iter().enumerate() {
+            if n > 0 {
+                ui.separator();
             }
-            if !besides.is_empty() {
-                if !needed.is_empty() {
-                    ui.separator();
-                }
-                besides_ui(ui, view, &besides);
+            call_ui(ui, view, call);
+        }
+        if !besides.is_empty() {
+            if !needed.is_empty() {
+                ui.separator();
             }
-        });
+            besides_ui(ui, view, &besides);
+        }
+    });
 }
 
 /// A line for each, without a reason.

@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use egui::text::{LayoutJob, TextFormat};
 use egui::{
-    Align2, Button, Color32, FontId, Galley, Pos2, Rect, Response, RichText, Sense, Stroke,
+    Align2, Button, Color32, FontId, Frame, Galley, Pos2, Rect, Response, RichText, Sense, Stroke,
     StrokeKind, Ui, Vec2, WidgetInfo, accesskit::Role, vec2,
 };
 
@@ -12,7 +12,7 @@ use crate::fonts::bold;
 use crate::system::System;
 use quarterturn_guidance::Signal;
 
-use crate::tokens::{self, GAP, Palette, ROUND, SMALL_TILE, TILE, TILE_END, TOUCH, size};
+use crate::tokens::{self, GAP, INSIDE, Palette, ROUND, SMALL_TILE, TILE, TILE_END, TOUCH, size};
 
 /// Text that is to be read first.
 pub(crate) fn strong(text: impl Into<String>, points: f32) -> RichText {
@@ -215,4 +215,17 @@ pub(crate) fn pin(
             painter.circle_filled(centre, radius * 0.3, paint.on);
         }
     }
+}
+
+/// A raised sheet as wide as there is room, with its edge drawn so.
+pub(crate) fn card(ui: &mut Ui, edge: Stroke, add: impl FnOnce(&mut Ui)) {
+    Frame::new()
+        .fill(Palette::of(ui).card)
+        .stroke(edge)
+        .corner_radius(ROUND)
+        .inner_margin(INSIDE)
+        .show(ui, |ui| {
+            ui.set_width(ui.available_width());
+            add(ui);
+        });
 }

@@ -1,15 +1,15 @@
 //! The rest of an answer: what to check, what goes off, other ways, how to bring it back.
 
-use egui::{CollapsingHeader, Frame, RichText, Stroke, Ui, vec2};
+use egui::{CollapsingHeader, RichText, Stroke, Ui, vec2};
 use quarterturn_guidance::{Answer, By, ClosingSet, Seen, Suspect, Trouble, count, fill};
 use quarterturn_home::{Component, Kind};
 
 use crate::ask::Command;
-use crate::controls::{button, section, soft, strong};
+use crate::controls::{button, card, section, soft, strong};
 use crate::place;
 use crate::steps::{device_line, device_ui};
 use crate::system::System;
-use crate::tokens::{INSIDE, Palette, ROUND, size};
+use crate::tokens::{Palette, size};
 use crate::view::View;
 
 /// The check that tells most, with a button for each thing that may be seen there, and what was seen
@@ -33,25 +33,20 @@ pub(crate) fn check_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer, out: &mut 
         });
     }
     let Some(check) = &answer.next_check else { return };
-    Frame::new()
-        .fill(Palette::of(ui).card)
-        .stroke(Palette::of(ui).edge_stroke())
-        .corner_radius(ROUND)
-        .inner_margin(INSIDE)
-        .show(ui, |ui| {
-            ui.set_width(ui.available_width());
-            ui.label(strong(check.look_for.as_str(), size::BODY));
-            device_ui(ui, view, &check.component);
-            let time = view.duration(check.seconds);
-            ui.label(soft(ui, view.fill("takes", &[fill("time", &time)])));
-            ui.horizontal_wrapped(|ui| {
-                for seen in what_may_be_seen(view, view.home.component(&check.component)) {
-                    if button(ui, &view.text(seen_key(view, &check.component, *seen))).clicked() {
-                        out.push(Command::Saw(check.component.clone(), Some(*seen)));
-                    }
+    let edge = Palette::of(ui).edge_stroke();
+    card(ui, edge, |ui| {
+        ui.label(strong(check.look_for.as_str(), size::BODY));
+        device_ui(ui, view, &check.component);
+        let time = view.duration(check.seconds);
+        ui.label(soft(ui, view.fill("takes", &[fill("time", &time)])));
+        ui.horizontal_wrapped(|ui| {
+            for seen in what_may_be_seen(view, view.home.component(&check.component)) {
+                if button(ui, &view.text(seen_key(view, &check.component, *seen))).clicked() {
+                    out.push(Command::Saw(check.component.clone(), Some(*seen)));
                 }
-            });
+            }
         });
+    });
 }
 
 /// What may be seen at a component, the usual first.
@@ -201,15 +196,10 @@ pub(crate) fn sets_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer, out: &mut V
     }
     fold(ui, "other-ways", &view.text("other-ways"), false, |ui| {
         for set in others {
-            Frame::new()
-                .fill(Palette::of(ui).card)
-                .stroke(Stroke::new(1.0, Palette::of(ui).line))
-                .corner_radius(ROUND)
-                .inner_margin(INSIDE)
-                .show(ui, |ui| {
-                    ui.set_width(ui.available_width());
-                    set_ui(ui, view, set, out);
-                });
+            let edge = Stroke::new(1.0, Palette::of(ui).line);
+            card(ui, edge, |ui| {
+                set_ui(ui, view, set, out);
+            });
         }
     });
 }

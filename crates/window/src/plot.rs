@@ -4,15 +4,15 @@
 use std::sync::Arc;
 
 use egui::{
-    Color32, FontId, Frame, Galley, Painter, Pos2, Rect, Sense, Shape, Stroke, Ui, WidgetInfo,
+    Color32, FontId, Galley, Painter, Pos2, Rect, Sense, Shape, Stroke, Ui, WidgetInfo,
     accesskit::Role, pos2, vec2,
 };
 use quarterturn_guidance::{Answer, Choice, count, fill};
 
-use crate::controls::{section, soft, strong};
+use crate::controls::{card, section, soft, strong};
 use crate::place;
 use crate::steps::device_line;
-use crate::tokens::{GAP, INSIDE, PLOT_HEIGHT, PLOT_SAMPLE, Palette, ROUND, size};
+use crate::tokens::{GAP, PLOT_HEIGHT, PLOT_SAMPLE, Palette, size};
 use crate::view::View;
 
 /// Seconds between ticks: what a clock is read in.
@@ -38,18 +38,13 @@ pub(crate) fn choices_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer) {
     }
     section(ui, &view.text("plot"));
     ui.label(soft(ui, view.text(if lines.len() > 1 { "plot-hint" } else { "plot-hint-one" })));
-    Frame::new()
-        .fill(Palette::of(ui).card)
-        .stroke(Stroke::new(1.0, Palette::of(ui).line))
-        .corner_radius(ROUND)
-        .inner_margin(INSIDE)
-        .show(ui, |ui| {
-            ui.set_width(ui.available_width());
-            plot_ui(ui, view, &lines);
-            for line in &lines {
-                sentence_ui(ui, view, line);
-            }
-        });
+    let edge = Stroke::new(1.0, Palette::of(ui).line);
+    card(ui, edge, |ui| {
+        plot_ui(ui, view, &lines);
+        for line in &lines {
+            sentence_ui(ui, view, line);
+        }
+    });
 }
 
 /// A choice as it is drawn.

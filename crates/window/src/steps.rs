@@ -1,13 +1,13 @@
 //! The steps: the one to do now big, the rest below it.
 
-use egui::{Frame, Stroke, Ui, vec2};
+use egui::{Stroke, Ui, vec2};
 use quarterturn_guidance::{Act, Answer, Step, count, fill};
 use quarterturn_home::{Component, DeviceState};
 
 use crate::ask::{Command, StepKey};
-use crate::controls::{button, line, main_button, plate, section, soft, strong, tall_button};
+use crate::controls::{button, card, line, main_button, plate, section, soft, strong, tall_button};
 use crate::system::System;
-use crate::tokens::{self, INSIDE, Palette, ROUND, size};
+use crate::tokens::{self, Palette, size};
 use crate::view::View;
 use crate::{place, signs};
 
@@ -22,7 +22,7 @@ pub(crate) fn now_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer, out: &mut Ve
         Some((at, step)) => step_ui(ui, view, answer, at, step, out),
         None if answer.steps.is_empty() => {}
         None => {
-            card(ui, |ui| {
+            first_card(ui, |ui| {
                 ui.label(strong(view.text("all-done"), size::ACT));
             });
         }
@@ -61,7 +61,7 @@ fn step_ui(
     step: &Step,
     out: &mut Vec<Command>,
 ) {
-    card(ui, |ui| {
+    first_card(ui, |ui| {
         let place = [count("n", as_number(at + 1)), count("of", as_number(answer.steps.len()))];
         let head = if at == 0 { "do-this-first" } else { "do-this-now" };
         line(ui, |ui| {
@@ -203,17 +203,9 @@ fn done_ui(ui: &mut Ui, view: &View<'_>, n: usize, step: &Step, out: &mut Vec<Co
 }
 
 /// The card of what to do now: the strongest frame on the page.
-fn card(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
-    let palette = Palette::of(ui);
-    Frame::new()
-        .fill(palette.card)
-        .stroke(Stroke::new(3.0, palette.ink))
-        .corner_radius(ROUND)
-        .inner_margin(INSIDE)
-        .show(ui, |ui| {
-            ui.set_width(ui.available_width());
-            add(ui);
-        });
+fn first_card(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
+    let edge = Stroke::new(3.0, Palette::of(ui).ink);
+    card(ui, edge, add);
 }
 
 fn as_number(n: usize) -> f64 {

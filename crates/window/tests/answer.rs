@@ -137,17 +137,7 @@ fn far_stop() -> Home {
         at: Some((x, 2.0, 0.5)),
         ..Component::new(id, kind, id)
     };
-    let pipe = |from: &str, to: &str| Connection {
-        id: None,
-        from: from.to_owned(),
-        to: to.to_owned(),
-        carries: Medium::ColdWater,
-        length_m: None,
-        size: None,
-        material: None,
-        one_way: false,
-        note: None,
-    };
+    let pipe = |from: &str, to: &str| Connection::new(from, to, Medium::ColdWater);
     let mut stop = device("Stop", "W9", Kind::IsolatingValve, "Hall", 59.0);
     stop.operates = Some(Operates { seconds: Some(60.0), ..Operates::default() });
     let mut sink = device("Sink", "W7", Kind::Sink, "Hall", 55.0);

@@ -358,17 +358,7 @@ fn two_rooms() -> Home {
         at: Some(at),
         ..Component::new(id, kind, name)
     };
-    let pipe = |from: &str, to: &str| Connection {
-        id: None,
-        from: from.to_owned(),
-        to: to.to_owned(),
-        carries: Medium::ColdWater,
-        length_m: None,
-        size: None,
-        material: None,
-        one_way: false,
-        note: None,
-    };
+    let pipe = |from: &str, to: &str| Connection::new(from, to, Medium::ColdWater);
     Home {
         format: 1,
         name: "Two rooms".to_owned(),

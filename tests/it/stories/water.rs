@@ -1,5 +1,11 @@
 //! Leaks.
 
+use std::collections::BTreeSet;
+use std::path::Path;
+
+use quarterturn_guidance::{Catalogue, Question, Spot, Trouble};
+use quarterturn_home::Medium;
+
 use super::{Story, sets, words};
 
 /// The sink is fed by two hoses, each behind its own stop, and passes nothing on. The hot stop also
@@ -248,4 +254,36 @@ fn the_stiff_toilet_stop() {
     assert!(!next.ever_closes("half-bath-toilet-stop"));
     let works = Story::of("two-storey", "leak", "family-toilet", "");
     assert_eq!(works.way(), ["family-toilet-stop"]);
+}
+
+/// The hand shower joins its lines, so it is fed by both risers, each behind its valve at the manifold.
+/// The return line runs from the hot riser to the heater through a pump and a check valve: nothing
+/// comes back by it. With plain pipe in their stead it does, and its valve must be shut as well.
+#[test]
+fn the_shower_and_the_return_line() {
+    let told = Story::of("two-storey", "leak", "main-bath-shower", "");
+    assert_eq!(words(&told.way().join(" ")), words("cold-upper-valve hot-upper-valve"));
+    let text = std::fs::read(
+        Path::new(env!("CARGO_MANIFEST_DIR")).join("../examples/two-storey/home.ron"),
+    );
+    let plain = String::from_utf8(text.unwrap())
+        .unwrap()
+        .replace(r#"id: "return-pump", kind: CirculationPump"#, r#"id: "return-pump", kind: Pipe"#)
+        .replace(r#"id: "return-check", kind: CheckValve"#, r#"id: "return-check", kind: Pipe"#);
+    let mut home = quarterturn_home::open("home.ron", &plain).home.unwrap();
+    // A pipe has no wires; without them the file would be told off, not the answer changed.
+    home.connections.retain(|link| link.to != "return-pump" || link.carries != Medium::Power);
+    let question = Question {
+        trouble: Trouble::Leak,
+        at: Spot::Component("main-bath-shower".to_owned()),
+        from: None,
+        failed: Vec::new(),
+        seen: Vec::new(),
+    };
+    let answer = quarterturn_guidance::answer(&home, &question, &Catalogue::english());
+    let sets: Vec<BTreeSet<String>> =
+        answer.sets.iter().map(|set| set.close.iter().cloned().collect()).collect();
+    assert!(!sets.contains(&words("cold-upper-valve hot-upper-valve")), "{sets:?}");
+    assert!(sets.contains(&words("cold-upper-valve hot-upper-valve return-valve")), "{sets:?}");
+    assert!(sets.contains(&words("cold-upper-valve heater-inlet")), "{sets:?}");
 }
