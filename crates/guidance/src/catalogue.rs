@@ -45,6 +45,9 @@ const LANGUAGES: &[Texts] = &[
             include_str!("../../../assets/text/en/check.ftl"),
             include_str!("../../../assets/text/en/window.ftl"),
             include_str!("../../../assets/text/en/command-line.ftl"),
+            include_str!("../../../assets/text/en/papers.ftl"),
+            include_str!("../../../assets/text/en/upkeep.ftl"),
+            include_str!("../../../assets/text/en/mapping.ftl"),
         ],
     },
     Texts {
@@ -55,6 +58,9 @@ const LANGUAGES: &[Texts] = &[
             include_str!("../../../assets/text/es/check.ftl"),
             include_str!("../../../assets/text/es/window.ftl"),
             include_str!("../../../assets/text/es/command-line.ftl"),
+            include_str!("../../../assets/text/es/papers.ftl"),
+            include_str!("../../../assets/text/es/upkeep.ftl"),
+            include_str!("../../../assets/text/es/mapping.ftl"),
         ],
     },
 ];

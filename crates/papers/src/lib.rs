@@ -1,0 +1,1 @@
+//! An answer or a home on paper, phone and calendar.
