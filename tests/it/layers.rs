@@ -11,7 +11,7 @@ const LAYERS: &[(&str, &[&str])] = &[
     ("mapping", &["home", "estimate", "network", "guidance"]),
     ("upkeep", &["home", "estimate", "network", "guidance"]),
     ("papers", &["home", "network", "guidance", "upkeep", "mapping"]),
-    ("folder", &["home", "mapping"]),
+    ("folder", &["home", "guidance", "mapping"]),
     ("window", &["home", "guidance", "mapping", "upkeep", "papers", "folder"]),
     ("quarterturn", &["home", "guidance", "mapping", "upkeep", "papers", "folder", "window"]),
 ];

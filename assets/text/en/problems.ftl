@@ -73,6 +73,9 @@ problem-wrong-type = { $path }: { $field } cannot be { $found }. { $wanted ->
     [list] It must be a list in square brackets.
     [group] It must be fields in round brackets.
     [point] It must be three numbers in round brackets.
+    [place] It must be two numbers in round brackets.
+    [pair] It must be two ids in round brackets.
+    [range] It must be two numbers in round brackets, the smaller one first.
     [outline] It must be a list of points, each of two numbers in round brackets.
     [name] It must be one of the names that the file format has.
    *[other] It must be something else.
@@ -85,6 +88,9 @@ problem-wrong-type-remedy = { $wanted ->
     [list] Write it as a list, such as ["a", "b"].
     [group] Write it as fields, such as (id: "hall", name: "Hall").
     [point] Write it as x, y and height in metres, such as (2.1, 3.0, 0.4).
+    [place] Write it as x and y in metres, such as (2.1, 3.0).
+    [pair] Write it as two ids, such as ("hall", "kitchen").
+    [range] Write it as least and most, such as (12.0, 40.0).
     [outline] Write it as corners in metres, such as [(0.0, 0.0), (3.0, 0.0), (3.0, 2.0)].
    *[other] Write it without quotation marks and brackets, as the list of names in the documentation has it.
 }
@@ -142,6 +148,20 @@ problem-unknown-owner-remedy = { $suggested ->
    *[no] Add { $id } to contacts, with a telephone number.
 }
 
+## Passages
+
+problem-passage-to-itself = { $path }: the passage leads from { $one } to itself. It was left out.
+problem-passage-to-itself-remedy = Write the ids of the two spaces on its sides.
+
+problem-stairs-on-one-level = { $path }: stairs lead from { $one } to { $other }, and both are on the same level.
+problem-stairs-on-one-level-remedy = Take stairs out if it is a door, or look at the levels of the two spaces.
+
+problem-door-between-levels = { $path }: { $one } and { $other } are on different levels, and this passage is not marked as stairs.
+problem-door-between-levels-remedy = Write stairs: true, and where they end as to_at, or look at the levels of the two spaces.
+
+problem-door-in-two-places = { $path }: a door from { $one } to { $other } is in one place, and has no to_at. It was left out.
+problem-door-in-two-places-remedy = Take to_at out, or write stairs: true if these are stairs.
+
 ## Connections
 
 problem-to-itself = { $path }: the connection leads from { $from } to itself. It was left out.
@@ -160,3 +180,16 @@ problem-drain-loop-remedy = Look which connection of the loop goes the wrong way
 
 problem-no-components = The home has no components, so no question about it can be answered.
 problem-no-components-remedy = Begin with where the water comes in, the main shutoff, and the breaker panel.
+
+## The log of troubles
+problem-not-a-log = The file does not hold a log of troubles. It begins with: { $found }
+problem-not-a-log-remedy = Begin it with Log( and give it a format and entries. Until then nothing is saved over it.
+
+problem-text-after-log = The log ends before this text, which was not read: { $found }
+problem-text-after-log-remedy = Move it inside the last bracket, or look for a bracket that closes too early.
+
+problem-unreadable-time = { $path }: { $field } is no time of day: { $found }. It was left out.
+problem-unreadable-time-remedy = Write hours and minutes, from "00:00" to "23:59".
+
+problem-one-lesson = { $path }: what was learnt is not clear. The entry stays in the file as it is.
+problem-one-lesson-remedy = Write one of these: state, tag, name, or space with at. Put other lessons in brackets of their own.

@@ -179,3 +179,281 @@ window-pin = Pin: { $device }
 window-go-to = Go to: { $device }
 window-trouble-here = Trouble is here
 window-trouble-here-at = Trouble is here: { $spot }
+
+## Emergency window: one step at a time
+window-all-done-hint = If it is not over, take back the last act, or say which device does not hold.
+window-it-worked = It worked
+window-out-of-reach = I can’t get there
+window-take-back = Go back one step
+window-left-out-of-reach = Left out, because nobody can get there: { $device }
+window-in-reach-after-all = I can get to { $device } after all
+window-back-to-now = Now: { $step }
+window-tab-now = Now
+window-tab-steps = All steps
+window-tab-steps-count = All steps ({ $n })
+window-tab-goes-off = What goes off
+window-tab-goes-off-count = { $n ->
+    [0] Goes off
+   *[other] Goes off ({ $n })
+}
+window-tab-call = Call
+window-tab-after = Afterwards
+window-goes-off-nothing = Nothing else goes off with the first way.
+window-far = { $far } away
+window-far-here = It is right here
+window-far-up = { $far } away, and upstairs
+window-far-down = { $far } away, and downstairs
+window-feet = { $n ->
+    [one] one foot
+   *[other] { $n } feet
+}
+window-metres = { $n ->
+    [one] one metre
+   *[other] { $n } metres
+}
+window-minutes-and-seconds = { $minutes }:{ $seconds } min
+window-picture-of = Picture of { $device }
+window-picture-of-tagged = Picture of { $device }, tag { $tag }
+window-address = The address to read out
+window-no-address = The map does not hold the address of this house.
+window-spot-unknown = I don’t know where
+window-search-trouble = Or type what you see, such as “toilet” or “no light”
+window-search-trouble-hint = Not in the list? Press what fits best, or show everything again.
+window-none-found-trouble = Nothing is found for “{ $words }”.
+window-trouble-at = { $trouble }: { $spot }
+
+## Afterwards
+window-restored = Act { $n } is done
+window-restored-not = Act { $n } is done; press to take it back
+window-learnt = What did you learn?
+window-learnt-hint = One press writes it on the map, so that the next answer is better. It can be taken back.
+window-learnt-nothing = Nothing was worked or tried yet.
+window-learnt-works = Works well
+window-learnt-stiff = Stiff
+window-learnt-seized = Does not move
+window-learnt-leaks-by = Lets some through when closed
+window-learnt-label = Wrong label…
+window-learnt-of = { $device }: { $lesson }
+window-learnt-written = Written on the map.
+window-unlearn = Take it back
+window-unlearn-of = Take back what was learnt about { $device }
+window-relabel = The tag on it reads
+window-write-down = Write it down
+window-log-note = Anything else for the log
+window-log-kept = This trouble is in the log of this home, with the day and what was done.
+window-log-not-yet = Once something was done, it is written to the log of this home.
+window-finish = Finished
+window-see-log = See the log
+window-no-day = The day is unknown: the clock of this computer is not set.
+window-cannot-edit = The map cannot be changed so: { $why }.
+window-not-lasting = This is the built-in example: what is written down is gone when the window closes.
+
+## The log
+window-log = What happened here
+window-log-hint = Each trouble with its day, what was done, and what ended it. For the insurer and the builder.
+window-log-empty = Nothing has happened here yet.
+window-log-print = Make a paper of it
+window-log-when = { $day }, { $time }
+window-log-failed = Did not work: { $devices }
+window-log-solved = It ended with: { $devices }
+window-log-remove = Remove
+window-log-remove-of = Remove from the log: { $trouble }, { $day }
+
+## Practice
+window-practice = Practice
+window-practice-how = A trouble comes up, and the clock runs. Find the device that is to be worked first, lay your hand on it, and say so. Your time then replaces the estimate for this home.
+window-practice-where = Which room do you start from?
+window-practice-start = Start the clock
+window-practice-nothing = This map leads to no device that could be looked for. Record some first.
+window-practice-runs = Practice: { $time }
+window-practice-do-not-turn = Lay your hand on it. Do not turn it.
+window-practice-found-it = I stand at it
+window-practice-found-and-back = I found it and walked back
+window-practice-stop = Stop
+window-practice-stop-here = Stop the practice
+window-practice-found = Found
+window-practice-took = { $device }: { $time }
+window-practice-reckoned = The estimate, with the working of it, was { $time }.
+window-practice-kept = Kept for this home: from now on the answers reckon with your time.
+window-practice-again = Another one
+window-practice-enough = Enough for today
+
+## When nothing is wrong
+window-quiet = When nothing is wrong…
+window-open-practice = Practice
+window-open-log = What happened here
+window-motion-on = Let marks move
+window-motion-off = Keep marks still
+
+## Plan: looking closer, the way, the lines
+window-plan-keys = Arrow keys move the plan, plus and minus come nearer and go farther, zero shows the whole floor, Home shows what matters.
+window-plan-farther = Farther
+window-plan-matters = What matters
+window-plan-way = Your way: { $far }
+window-plan-way-guess = Straight there, { $far }: the map shows no doors
+window-plan-line = { $system ->
+    [water] Water pipe between
+    [drain] Drain between
+    [power] Wiring between
+    [gas] Gas pipe between
+    [cooling] Condensate line between
+   *[control] Control wiring between
+}
+window-plan-goes-on = Goes on: { $level }
+window-plan-comes-from = Comes from: { $level }
+window-picture-coming = The picture is coming. Until then the rooms are drawn from their outlines.
+
+## Figures of devices, in words
+window-figure-lever = { $way ->
+    [close] Drawing: a lever along the pipe. An arrow turns it a quarter turn clockwise, until it lies across.
+    [open] Drawing: a lever across the pipe. An arrow turns it a quarter turn counterclockwise, until it lies along the pipe.
+   *[rest] Drawing: a lever along the pipe, which is open.
+}
+window-figure-tee = { $way ->
+    [close] Drawing: a handle with two wings along the pipe. Arrows turn it a quarter turn, until it lies across.
+    [open] Drawing: a handle with two wings across the pipe. Arrows turn it a quarter turn, until it lies along the pipe.
+   *[rest] Drawing: a handle with two wings along the pipe, which is open.
+}
+window-figure-oval = { $way ->
+    [close] Drawing: a small oval handle along its pipe. Arrows turn it a quarter turn, until it lies across.
+    [open] Drawing: a small oval handle across its pipe. Arrows turn it a quarter turn, until it lies along.
+    [turns] { $turns ->
+        [0] Drawing: a small oval handle. An arrow turns it clockwise, round and round, until it stops.
+       *[other] Drawing: a small oval handle. An arrow turns it clockwise until it stops. Turns: { $turns }.
+    }
+    [turns-open] Drawing: a small oval handle. An arrow turns it counterclockwise, round and round.
+   *[rest] Drawing: a small oval handle.
+}
+window-figure-wheel = { $way ->
+    [turns] { $turns ->
+        [0] Drawing: a round wheel. An arrow turns it clockwise, round and round, until it stops.
+       *[other] Drawing: a round wheel. An arrow turns it clockwise until it stops. Turns: { $turns }.
+    }
+    [turns-open] Drawing: a round wheel. An arrow turns it counterclockwise, round and round.
+   *[rest] Drawing: a round wheel.
+}
+window-figure-slot = { $way ->
+    [close] Drawing: a slot along the pipe and a screwdriver. Arrows turn it a quarter turn, until the slot lies across.
+    [open] Drawing: a slot across the pipe and a screwdriver. Arrows turn it a quarter turn, until the slot lies along the pipe.
+    [turns] { $turns ->
+        [0] Drawing: a slot and a screwdriver. An arrow turns it clockwise, round and round, until it stops.
+       *[other] Drawing: a slot and a screwdriver. An arrow turns it clockwise until it stops. Turns: { $turns }.
+    }
+    [turns-open] Drawing: a slot and a screwdriver. An arrow turns it counterclockwise, round and round.
+   *[rest] Drawing: a slot for a screwdriver.
+}
+window-figure-key = { $way ->
+    [close] Drawing: a box in the ground and a long key on the valve in it. An arrow turns the key a quarter turn clockwise, seen from above.
+    [open] Drawing: a box in the ground and a long key on the valve in it. An arrow turns the key a quarter turn counterclockwise, seen from above.
+    [turns] { $turns ->
+        [0] Drawing: a box in the ground and a long key on the valve in it. An arrow turns the key clockwise, round and round, seen from above.
+       *[other] Drawing: a box in the ground and a long key on the valve in it. An arrow turns the key clockwise, seen from above. Turns: { $turns }.
+    }
+    [turns-open] Drawing: a box in the ground and a long key on the valve in it. An arrow turns the key counterclockwise, round and round, seen from above.
+   *[rest] Drawing: a box in the ground and a long key on the valve in it.
+}
+window-figure-gas-cock = { $way ->
+    [close] Drawing: a wrench on the flat end of a cock, along the pipe. An arrow turns it a quarter turn, until the flat end lies across.
+    [open] Drawing: a wrench on the flat end of a cock, across the pipe. An arrow turns it a quarter turn, until the flat end lies along the pipe.
+   *[rest] Drawing: a cock with a flat end, along the pipe, which is open.
+}
+window-figure-plunger = { $way ->
+    [push] Drawing: a knob that stands out. An arrow pushes it in.
+    [pull] Drawing: a knob that is pushed in. An arrow pulls it out.
+   *[rest] Drawing: a knob that is pushed in or pulled out.
+}
+window-figure-either = { $way ->
+    [close] Drawing of two handles, for the map does not tell which it is. A lever: a quarter turn, until it lies across the pipe. A round wheel: clockwise until it stops.
+    [open] Drawing of two handles, for the map does not tell which it is. A lever: a quarter turn, until it lies along the pipe. A round wheel: counterclockwise.
+   *[rest] Drawing of two handles, a lever and a round wheel, for the map does not tell which it is.
+}
+window-figure-breaker = { $way ->
+    [off] Drawing: a breaker. An arrow moves its toggle to off.
+    [reset] Drawing: a breaker with its toggle in the middle. The first arrow moves it all the way to off, the second to on.
+   *[rest] Drawing: a breaker that is on.
+}
+window-figure-lever-switch = { $way ->
+    [work] Drawing: a box with a lever at its side. An arrow moves the lever down, to off.
+   *[rest] Drawing: a box with a lever at its side. The lever is up, on.
+}
+window-figure-pull-out = { $way ->
+    [work] Drawing: a box with a block in it. An arrow pulls the block straight out.
+   *[rest] Drawing: a box with a block in it that can be pulled out.
+}
+window-figure-gfci = { $way ->
+    [reset] Drawing: an outlet with two buttons. An arrow presses the RESET button.
+    [test] Drawing: an outlet with two buttons. An arrow presses the TEST button.
+   *[rest] Drawing: an outlet with two buttons.
+}
+window-figure-button = { $way ->
+    [work] Drawing: a button. An arrow presses it.
+   *[rest] Drawing: a button.
+}
+window-figure-plug = Drawing: a plug that is pulled out of its outlet.
+window-figure-wall-switch = { $way ->
+    [work] Drawing: a wall switch. An arrow moves it down, to off.
+   *[rest] Drawing: a wall switch.
+}
+window-figure-thermostat = { $way ->
+    [work] Drawing: a thermostat, with the sign for switching off.
+   *[rest] Drawing: a thermostat.
+}
+window-figure-cap = { $way ->
+    [work] Drawing: a cap with a wrench on its nut. A broken arrow unscrews it counterclockwise, slowly.
+   *[rest] Drawing: a cap with a nut on it.
+}
+window-figure-leave = Drawing: someone goes out of a door.
+window-figure-telephone = Drawing: a telephone.
+window-figure-stop-use = Drawing: a tap crossed out. Do not use it.
+window-figure-look = Drawing: an eye. Look.
+window-figure-note = Drawing: a sheet with lines. Something to know.
+window-figure-thing = Drawing: { $device }
+
+## Edits, as undo and redo name them
+edit-undo = Undo: { $what }
+edit-redo = Redo: { $what }
+edit-add = add { $name }
+edit-change = change { $name }
+edit-remove = remove { $name }
+edit-state = { $name } found { $state ->
+    [works] working
+    [stiff] stiff
+    [seized] stuck
+    [leaks-by] leaking by
+   *[unknown] untried
+}
+edit-rename = rename { $name } to { $new }
+edit-tag = tag { $name } as { $tag }
+edit-untag = take the tag off { $name }
+edit-move = move { $name }
+edit-copy = copy { $name }
+edit-connect = connect { $from } to { $to }
+edit-disconnect = disconnect { $from } from { $to }
+edit-change-connection = change the line from { $from } to { $to }
+edit-add-passage = add the way between { $one } and { $other }
+edit-remove-passage = remove the way between { $one } and { $other }
+edit-plan = plan of { $name }
+edit-remove-plan = remove the plan of { $name }
+edit-done = done on { $on }: { $name }
+edit-remove-done = take back that it was done on { $on }: { $name }
+edit-tick = tick off “{ $name }”
+edit-untick = take the tick off “{ $name }”
+edit-drill = drill to { $name }
+edit-remove-drill = remove a drill to { $name }
+edit-home-name = name of the home: { $name }
+edit-address = address of the home
+edit-units = units: { $units ->
+    [us] feet and gallons
+   *[si] metres and litres
+}
+edit-language = language of the answers
+edit-emergency-phone = emergency number
+edit-usual-space = room where people mostly are
+edit-all = { $n } changes at once
+edit-cannot-find = Nothing in this home has the id { $id } any more.
+edit-cannot-no-id = It needs an id.
+edit-cannot-taken = Something else in this home has the id { $id }.
+edit-cannot-find-connection = { $from } and { $to } are not connected so.
+edit-cannot-connect = { $from } and { $to } cannot be connected so: one of them can have nothing to do with what the line carries.
+edit-cannot-loop = A drain runs downhill only. Here it would run in a circle: { $names }
+edit-cannot-unfit = The home’s file cannot hold that ({ $key }).

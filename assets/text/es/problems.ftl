@@ -73,6 +73,9 @@ problem-wrong-type = { $path }: { $field } no puede ser { $found }. { $wanted ->
     [list] Debe ser una lista entre corchetes.
     [group] Deben ser campos entre paréntesis.
     [point] Deben ser tres números entre paréntesis.
+    [place] Deben ser dos números entre paréntesis.
+    [pair] Deben ser dos id entre paréntesis.
+    [range] Deben ser dos números entre paréntesis, primero el menor.
     [outline] Debe ser una lista de puntos, cada uno de dos números entre paréntesis.
     [name] Debe ser uno de los nombres que tiene el formato del archivo.
    *[other] Debe ser otra cosa.
@@ -85,6 +88,9 @@ problem-wrong-type-remedy = { $wanted ->
     [list] Escríbalo como lista, como ["a", "b"].
     [group] Escríbalo como campos, como (id: "hall", name: "Pasillo").
     [point] Escríbalo como x, y y altura en metros, como (2.1, 3.0, 0.4).
+    [place] Escríbalo como x, y en metros, como (2.1, 3.0).
+    [pair] Escríbalo como dos id, como ("hall", "kitchen").
+    [range] Escríbalo como el menor y el mayor, como (12.0, 40.0).
     [outline] Escríbalo como esquinas en metros, como [(0.0, 0.0), (3.0, 0.0), (3.0, 2.0)].
    *[other] Escríbalo sin comillas ni paréntesis, tal como está en la lista de nombres de la documentación.
 }
@@ -142,6 +148,20 @@ problem-unknown-owner-remedy = { $suggested ->
    *[no] Agregue { $id } a contacts, con un número de teléfono.
 }
 
+## Pasos
+
+problem-passage-to-itself = { $path }: el paso va de { $one } a sí mismo. No se tomó en cuenta.
+problem-passage-to-itself-remedy = Escriba los id de los dos espacios que tiene a sus lados.
+
+problem-stairs-on-one-level = { $path }: la escalera va de { $one } a { $other }, y los dos están en el mismo nivel.
+problem-stairs-on-one-level-remedy = Quite stairs si es una puerta, o revise los niveles de los dos espacios.
+
+problem-door-between-levels = { $path }: { $one } y { $other } están en niveles distintos, y este paso no está marcado como escalera.
+problem-door-between-levels-remedy = Escriba stairs: true, y dónde termina como to_at, o revise los niveles de los dos espacios.
+
+problem-door-in-two-places = { $path }: una puerta de { $one } a { $other } está en un solo lugar, y no lleva to_at. No se tomó en cuenta.
+problem-door-in-two-places-remedy = Quite to_at, o escriba stairs: true si es una escalera.
+
 ## Conexiones
 
 problem-to-itself = { $path }: la conexión va de { $from } a sí mismo. No se tomó en cuenta.
@@ -160,3 +180,16 @@ problem-drain-loop-remedy = Vea qué conexión del círculo va al revés, y camb
 
 problem-no-components = La casa no tiene componentes. Por eso no se puede contestar ninguna pregunta sobre ella.
 problem-no-components-remedy = Empiece con el lugar por donde entra el agua, la llave de paso principal y el panel eléctrico.
+
+## El registro de averías
+problem-not-a-log = El archivo no contiene un registro de averías. Empieza con: { $found }
+problem-not-a-log-remedy = Empiécelo con Log( y póngale un format y entries. Hasta entonces no se guarda nada encima de él.
+
+problem-text-after-log = El registro termina antes de este texto, que no se leyó: { $found }
+problem-text-after-log-remedy = Páselo adentro del último paréntesis, o busque un paréntesis que se cierre demasiado pronto.
+
+problem-unreadable-time = { $path }: { $field } no es una hora del día: { $found }. Se dejó fuera.
+problem-unreadable-time-remedy = Escriba horas y minutos, de "00:00" a "23:59".
+
+problem-one-lesson = { $path }: no queda claro qué se aprendió. La entrada sigue en el archivo tal como está.
+problem-one-lesson-remedy = Escriba una sola cosa: state, tag, name, o space con at. Ponga las demás entre paréntesis propios.

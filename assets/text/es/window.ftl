@@ -179,3 +179,281 @@ window-pin = Marca: { $device }
 window-go-to = Vaya a: { $device }
 window-trouble-here = El problema está aquí
 window-trouble-here-at = El problema está aquí: { $spot }
+
+## Plan: looking closer, the way, the lines
+window-plan-keys = Las flechas mueven el plano, más y menos lo acercan y lo alejan, cero muestra toda la planta, Inicio muestra lo que importa.
+window-plan-farther = Más lejos
+window-plan-matters = Lo que importa
+window-plan-way = Su camino: { $far }
+window-plan-way-guess = En línea recta, { $far }: el mapa no muestra puertas
+window-plan-line = { $system ->
+    [water] Tubo de agua entre ambos
+    [drain] Desagüe entre ambos
+    [power] Cableado entre ambos
+    [gas] Tubo de gas entre ambos
+    [cooling] Tubo de condensado entre ambos
+   *[control] Cable de control entre ambos
+}
+window-plan-goes-on = Sigue en: { $level }
+window-plan-comes-from = Viene de: { $level }
+window-picture-coming = La imagen está por llegar. Hasta entonces los cuartos se dibujan por sus contornos.
+
+## Figures of devices, in words
+window-figure-lever = { $way ->
+    [close] Dibujo: una palanca a lo largo del tubo. Una flecha la gira un cuarto de vuelta hacia la derecha, hasta que quede atravesada.
+    [open] Dibujo: una palanca atravesada sobre el tubo. Una flecha la gira un cuarto de vuelta hacia la izquierda, hasta que quede a lo largo del tubo.
+   *[rest] Dibujo: una palanca a lo largo del tubo, que está abierto.
+}
+window-figure-tee = { $way ->
+    [close] Dibujo: una manija de dos alas a lo largo del tubo. Unas flechas la giran un cuarto de vuelta, hasta que quede atravesada.
+    [open] Dibujo: una manija de dos alas atravesada sobre el tubo. Unas flechas la giran un cuarto de vuelta, hasta que quede a lo largo del tubo.
+   *[rest] Dibujo: una manija de dos alas a lo largo del tubo, que está abierto.
+}
+window-figure-oval = { $way ->
+    [close] Dibujo: una manija ovalada pequeña a lo largo de su tubo. Unas flechas la giran un cuarto de vuelta, hasta que quede atravesada.
+    [open] Dibujo: una manija ovalada pequeña atravesada sobre su tubo. Unas flechas la giran un cuarto de vuelta, hasta que quede a lo largo.
+    [turns] { $turns ->
+        [0] Dibujo: una manija ovalada pequeña. Una flecha la gira hacia la derecha, vuelta tras vuelta, hasta que pare.
+       *[other] Dibujo: una manija ovalada pequeña. Una flecha la gira hacia la derecha hasta que pare. Vueltas: { $turns }.
+    }
+    [turns-open] Dibujo: una manija ovalada pequeña. Una flecha la gira hacia la izquierda, vuelta tras vuelta.
+   *[rest] Dibujo: una manija ovalada pequeña.
+}
+window-figure-wheel = { $way ->
+    [turns] { $turns ->
+        [0] Dibujo: un volante redondo. Una flecha lo gira hacia la derecha, vuelta tras vuelta, hasta que pare.
+       *[other] Dibujo: un volante redondo. Una flecha lo gira hacia la derecha hasta que pare. Vueltas: { $turns }.
+    }
+    [turns-open] Dibujo: un volante redondo. Una flecha lo gira hacia la izquierda, vuelta tras vuelta.
+   *[rest] Dibujo: un volante redondo.
+}
+window-figure-slot = { $way ->
+    [close] Dibujo: una ranura a lo largo del tubo y un destornillador. Unas flechas la giran un cuarto de vuelta, hasta que la ranura quede atravesada.
+    [open] Dibujo: una ranura atravesada sobre el tubo y un destornillador. Unas flechas la giran un cuarto de vuelta, hasta que la ranura quede a lo largo del tubo.
+    [turns] { $turns ->
+        [0] Dibujo: una ranura y un destornillador. Una flecha la gira hacia la derecha, vuelta tras vuelta, hasta que pare.
+       *[other] Dibujo: una ranura y un destornillador. Una flecha la gira hacia la derecha hasta que pare. Vueltas: { $turns }.
+    }
+    [turns-open] Dibujo: una ranura y un destornillador. Una flecha la gira hacia la izquierda, vuelta tras vuelta.
+   *[rest] Dibujo: una ranura para destornillador.
+}
+window-figure-key = { $way ->
+    [close] Dibujo: una caja en el suelo y una llave larga sobre su válvula. Una flecha gira la llave un cuarto de vuelta hacia la derecha, vista desde arriba.
+    [open] Dibujo: una caja en el suelo y una llave larga sobre su válvula. Una flecha gira la llave un cuarto de vuelta hacia la izquierda, vista desde arriba.
+    [turns] { $turns ->
+        [0] Dibujo: una caja en el suelo y una llave larga sobre su válvula. Una flecha gira la llave hacia la derecha, vuelta tras vuelta, vista desde arriba.
+       *[other] Dibujo: una caja en el suelo y una llave larga sobre su válvula. Una flecha gira la llave hacia la derecha, vista desde arriba. Vueltas: { $turns }.
+    }
+    [turns-open] Dibujo: una caja en el suelo y una llave larga sobre su válvula. Una flecha gira la llave hacia la izquierda, vuelta tras vuelta, vista desde arriba.
+   *[rest] Dibujo: una caja en el suelo y una llave larga sobre su válvula.
+}
+window-figure-gas-cock = { $way ->
+    [close] Dibujo: una llave inglesa en el extremo plano de una llave de paso, a lo largo del tubo. Una flecha la gira un cuarto de vuelta, hasta que el extremo plano quede atravesado.
+    [open] Dibujo: una llave inglesa en el extremo plano de una llave de paso, atravesado sobre el tubo. Una flecha la gira un cuarto de vuelta, hasta que el extremo plano quede a lo largo del tubo.
+   *[rest] Dibujo: una llave de paso con un extremo plano, a lo largo del tubo, que está abierto.
+}
+window-figure-plunger = { $way ->
+    [push] Dibujo: un botón que sobresale. Una flecha lo empuja hacia adentro.
+    [pull] Dibujo: un botón metido. Una flecha lo jala hacia afuera.
+   *[rest] Dibujo: un botón que se empuja o se jala.
+}
+window-figure-either = { $way ->
+    [close] Dibujo de dos manijas, porque el mapa no dice cuál es. Una palanca: un cuarto de vuelta, hasta que quede atravesada sobre el tubo. Un volante redondo: hacia la derecha hasta que pare.
+    [open] Dibujo de dos manijas, porque el mapa no dice cuál es. Una palanca: un cuarto de vuelta, hasta que quede a lo largo del tubo. Un volante redondo: hacia la izquierda.
+   *[rest] Dibujo de dos manijas, una palanca y un volante redondo, porque el mapa no dice cuál es.
+}
+window-figure-breaker = { $way ->
+    [off] Dibujo: un interruptor del tablero. Una flecha mueve su palanca a la posición de apagado.
+    [reset] Dibujo: un interruptor del tablero con la palanca en medio. La primera flecha la lleva hasta apagado, la segunda a encendido.
+   *[rest] Dibujo: un interruptor del tablero, encendido.
+}
+window-figure-lever-switch = { $way ->
+    [work] Dibujo: una caja con una palanca al lado. Una flecha baja la palanca a la posición de apagado.
+   *[rest] Dibujo: una caja con una palanca al lado. La palanca está arriba, encendida.
+}
+window-figure-pull-out = { $way ->
+    [work] Dibujo: una caja con un bloque. Una flecha saca el bloque derecho hacia afuera.
+   *[rest] Dibujo: una caja con un bloque que se puede sacar.
+}
+window-figure-gfci = { $way ->
+    [reset] Dibujo: un tomacorriente con dos botones. Una flecha oprime el botón RESET.
+    [test] Dibujo: un tomacorriente con dos botones. Una flecha oprime el botón TEST.
+   *[rest] Dibujo: un tomacorriente con dos botones.
+}
+window-figure-button = { $way ->
+    [work] Dibujo: un botón. Una flecha lo oprime.
+   *[rest] Dibujo: un botón.
+}
+window-figure-plug = Dibujo: una clavija que se saca de su tomacorriente.
+window-figure-wall-switch = { $way ->
+    [work] Dibujo: un interruptor de pared. Una flecha lo baja a la posición de apagado.
+   *[rest] Dibujo: un interruptor de pared.
+}
+window-figure-thermostat = { $way ->
+    [work] Dibujo: un termostato con el signo de apagar.
+   *[rest] Dibujo: un termostato.
+}
+window-figure-cap = { $way ->
+    [work] Dibujo: una tapa con una llave inglesa en su tuerca. Una flecha entrecortada la desenrosca hacia la izquierda, despacio.
+   *[rest] Dibujo: una tapa con una tuerca.
+}
+window-figure-leave = Dibujo: alguien sale por una puerta.
+window-figure-telephone = Dibujo: un teléfono.
+window-figure-stop-use = Dibujo: una llave de agua tachada. No la use.
+window-figure-look = Dibujo: un ojo. Mire.
+window-figure-note = Dibujo: una hoja con renglones. Algo que conviene saber.
+window-figure-thing = Dibujo: { $device }
+
+## Emergency window: one step at a time
+window-all-done-hint = Si no ha terminado, retire el último paso, o diga qué dispositivo no cierra bien.
+window-it-worked = Funcionó
+window-out-of-reach = No puedo llegar
+window-take-back = Volver un paso
+window-left-out-of-reach = Se deja fuera, porque nadie puede llegar: { $device }
+window-in-reach-after-all = Sí puedo llegar a { $device }
+window-back-to-now = Ahora: { $step }
+window-tab-now = Ahora
+window-tab-steps = Todos los pasos
+window-tab-steps-count = Todos los pasos ({ $n })
+window-tab-goes-off = Qué se apaga
+window-tab-goes-off-count = { $n ->
+    [0] Se apaga
+   *[other] Se apaga ({ $n })
+}
+window-tab-call = Llamar
+window-tab-after = Después
+window-goes-off-nothing = Con la primera opción no se apaga nada más.
+window-far = A { $far }
+window-far-here = Está aquí mismo
+window-far-up = A { $far }, y subiendo la escalera
+window-far-down = A { $far }, y bajando la escalera
+window-feet = { $n ->
+    [one] un pie
+   *[other] { $n } pies
+}
+window-metres = { $n ->
+    [one] un metro
+   *[other] { $n } metros
+}
+window-minutes-and-seconds = { $minutes }:{ $seconds } min
+window-picture-of = Imagen de { $device }
+window-picture-of-tagged = Imagen de { $device }, etiqueta { $tag }
+window-address = La dirección para leer por teléfono
+window-no-address = El mapa no tiene la dirección de esta casa.
+window-spot-unknown = No sé dónde
+window-search-trouble = O escriba lo que ve, como «inodoro» o «sin luz»
+window-search-trouble-hint = ¿No está en la lista? Pulse lo que más se parezca, o muestre todo otra vez.
+window-none-found-trouble = No se encuentra nada con «{ $words }».
+window-trouble-at = { $trouble }: { $spot }
+
+## Afterwards
+window-restored = La acción { $n } está hecha
+window-restored-not = La acción { $n } está hecha; pulse para retirarla
+window-learnt = ¿Qué aprendió?
+window-learnt-hint = Una pulsación lo escribe en el mapa, para que la próxima respuesta sea mejor. Se puede retirar.
+window-learnt-nothing = Todavía no se usó ni se probó nada.
+window-learnt-works = Funciona bien
+window-learnt-stiff = Está dura
+window-learnt-seized = No se mueve
+window-learnt-leaks-by = Deja pasar algo aunque esté cerrada
+window-learnt-label = Etiqueta equivocada…
+window-learnt-of = { $device }: { $lesson }
+window-learnt-written = Escrito en el mapa.
+window-unlearn = Retirarlo
+window-unlearn-of = Retirar lo que se aprendió de { $device }
+window-relabel = La etiqueta dice
+window-write-down = Anotarlo
+window-log-note = Algo más para el registro
+window-log-kept = Este problema está en el registro de esta casa, con el día y lo que se hizo.
+window-log-not-yet = Cuando se haya hecho algo, se escribe en el registro de esta casa.
+window-finish = Terminado
+window-see-log = Ver el registro
+window-no-day = No se sabe el día: el reloj de esta computadora no está puesto.
+window-cannot-edit = El mapa no se puede cambiar así: { $why }.
+window-not-lasting = Este es el ejemplo incluido: lo que se anote se pierde al cerrar la ventana.
+
+## The log
+window-log = Qué pasó aquí
+window-log-hint = Cada problema con su día, lo que se hizo y con qué terminó. Para el seguro y el constructor.
+window-log-empty = Aquí todavía no pasó nada.
+window-log-print = Hacer una hoja
+window-log-when = { $day }, { $time }
+window-log-failed = No funcionó: { $devices }
+window-log-solved = Terminó con: { $devices }
+window-log-remove = Quitar
+window-log-remove-of = Quitar del registro: { $trouble }, { $day }
+
+## Practice
+window-practice = Práctica
+window-practice-how = Aparece un problema y corre el reloj. Busque el dispositivo que hay que usar primero, póngale la mano encima y dígalo. Desde entonces su tiempo reemplaza la estimación en esta casa.
+window-practice-where = ¿Desde qué cuarto empieza?
+window-practice-start = Empezar el reloj
+window-practice-nothing = Este mapa no lleva a ningún dispositivo que buscar. Anote alguno primero.
+window-practice-runs = Práctica: { $time }
+window-practice-do-not-turn = Póngale la mano encima. No lo gire.
+window-practice-found-it = Estoy junto a él
+window-practice-found-and-back = Lo encontré y volví
+window-practice-stop = Parar
+window-practice-stop-here = Parar la práctica
+window-practice-found = Encontrado
+window-practice-took = { $device }: { $time }
+window-practice-reckoned = La estimación, contando el manejo, era { $time }.
+window-practice-kept = Guardado para esta casa: desde ahora las respuestas cuentan con su tiempo.
+window-practice-again = Otra más
+window-practice-enough = Basta por hoy
+
+## When nothing is wrong
+window-quiet = Cuando no pasa nada…
+window-open-practice = Practicar
+window-open-log = Qué pasó aquí
+window-motion-on = Permitir que las marcas se muevan
+window-motion-off = Dejar las marcas quietas
+
+## Cambios, como los nombran deshacer y rehacer
+edit-undo = Deshacer: { $what }
+edit-redo = Rehacer: { $what }
+edit-add = agregar { $name }
+edit-change = cambiar { $name }
+edit-remove = quitar { $name }
+edit-state = { $name }: { $state ->
+    [works] funciona
+    [stiff] va duro
+    [seized] no se mueve
+    [leaks-by] no cierra del todo
+   *[unknown] sin probar
+}
+edit-rename = renombrar { $name } a { $new }
+edit-tag = etiquetar { $name } como { $tag }
+edit-untag = quitar la etiqueta de { $name }
+edit-move = mover { $name }
+edit-copy = copiar { $name }
+edit-connect = conectar { $from } con { $to }
+edit-disconnect = desconectar { $from } de { $to }
+edit-change-connection = cambiar la línea de { $from } a { $to }
+edit-add-passage = agregar el paso entre { $one } y { $other }
+edit-remove-passage = quitar el paso entre { $one } y { $other }
+edit-plan = plano de { $name }
+edit-remove-plan = quitar el plano de { $name }
+edit-done = hecho el { $on }: { $name }
+edit-remove-done = borrar que se hizo el { $on }: { $name }
+edit-tick = marcar «{ $name }»
+edit-untick = desmarcar «{ $name }»
+edit-drill = simulacro hasta { $name }
+edit-remove-drill = quitar un simulacro hasta { $name }
+edit-home-name = nombre de la casa: { $name }
+edit-address = dirección de la casa
+edit-units = unidades: { $units ->
+    [us] pies y galones
+   *[si] metros y litros
+}
+edit-language = idioma de las respuestas
+edit-emergency-phone = número de emergencias
+edit-usual-space = cuarto donde se está casi siempre
+edit-all = { $n } cambios a la vez
+edit-cannot-find = Ya no hay nada en esta casa con el id { $id }.
+edit-cannot-no-id = Le falta un id.
+edit-cannot-taken = Otra cosa de esta casa ya tiene el id { $id }.
+edit-cannot-find-connection = { $from } y { $to } no están conectados así.
+edit-cannot-connect = { $from } y { $to } no se pueden conectar así: uno de los dos no puede tener nada que ver con lo que lleva la línea.
+edit-cannot-loop = Un desagüe solo corre hacia abajo. Aquí correría en círculo: { $names }
+edit-cannot-unfit = El archivo de la casa no puede contener eso ({ $key }).

@@ -88,6 +88,9 @@ pub struct Step {
     pub component: Option<String>,
     /// How long it takes, with the walk, in seconds.
     pub seconds: Option<f64>,
+    /// True if `seconds` are what this household measured when it practised.
+    #[serde(skip)]
+    pub practised: bool,
     /// How to see that it worked.
     pub prove: Option<String>,
     /// What kind of act it is; the safety rules look at this.

@@ -153,7 +153,7 @@ fn next_look(
     seen: &Observed,
     loads: &[Node],
 ) -> Option<NextCheck> {
-    let seconds = |place: usize| ctx.start().seconds_to(ctx.point(place)) + LOOK_SECONDS;
+    let seconds = |place: usize| ctx.walk_seconds(place) + LOOK_SECONDS;
     let mut checks: Vec<Check> = Vec::new();
     // A device whose state can be seen tells whether it is the fault.
     for (place, component) in ctx.home.components.iter().enumerate() {

@@ -46,7 +46,7 @@ pub(crate) fn in_order(
     }
     let from = shut.last().map_or(ctx.start(), |&place| ctx.point(place));
     let rate = |&(place, count): &(usize, f64)| {
-        let seconds = from.seconds_to(ctx.point(place)) + ctx.work_seconds(place) + WAIT_SECONDS;
+        let seconds = ctx.leg(from, place).total() + WAIT_SECONDS;
         count / seconds
     };
     branches.sort_by(|a, b| rate(b).total_cmp(&rate(a)).then(a.0.cmp(&b.0)));

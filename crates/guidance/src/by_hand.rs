@@ -7,6 +7,7 @@ use crate::Act;
 use crate::blame::{Blame, LOOK_SECONDS, suspects};
 use crate::catalogue::fill;
 use crate::context::Context;
+use crate::day::in_force;
 use crate::draft::Draft;
 use crate::lines::carries;
 use crate::power::suspect_steps;
@@ -32,7 +33,7 @@ pub(crate) fn not_answering(ctx: &Context<'_>) -> Draft {
             key,
             act,
             thing,
-            ctx.start().seconds_to(ctx.point(thing)) + LOOK_SECONDS,
+            ctx.walk_seconds(thing) + LOOK_SECONDS,
             &[
                 fill("device", &ctx.name(thing)),
                 fill("where", &ctx.where_sentence(thing)),
@@ -91,7 +92,9 @@ fn account(ctx: &Context<'_>, draft: &mut Draft, thing: Option<usize>) {
     let component = thing.map(|place| &ctx.home.components[place]);
     let owner = component.and_then(|c| ctx.home.contact(c.owner.as_deref()?));
     let warranty = component.and_then(|c| {
-        let covers = |w: &&quarterturn_home::Warranty| w.covers.contains(&c.id);
+        let covers = |w: &&quarterturn_home::Warranty| {
+            w.covers.contains(&c.id) && ctx.today().is_none_or(|today| in_force(w, today))
+        };
         ctx.home.contact(ctx.home.warranties.iter().find(covers)?.contact.as_deref()?)
     });
     if let Some(role) = warranty.and_then(|contact| contact.role) {

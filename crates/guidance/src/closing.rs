@@ -158,7 +158,7 @@ pub(crate) fn heater_off(ctx: &Context<'_>, draft: &mut Draft, way: &Way) {
         };
         let heater = ctx.name(place);
         let at_heater = |draft: &mut Draft, key: &str| {
-            let seconds = ctx.start().seconds_to(ctx.point(place));
+            let seconds = ctx.walk_seconds(place);
             draft.at(ctx, key, Act::Advice, place, seconds, &[fill("heater", &heater)]);
         };
         if carries(Medium::Gas) {

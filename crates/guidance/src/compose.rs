@@ -8,6 +8,7 @@ use std::collections::BTreeSet;
 
 use quarterturn_home::{Kind, Net, OperableBy, Role};
 
+use crate::call_first::{calls_in_order, does_damage};
 use crate::catalogue::fill;
 use crate::contacts::contact_for;
 use crate::context::{Context, is_electrical};
@@ -104,9 +105,23 @@ fn rule_3_nobody_into_live_water(ctx: &Context<'_>, draft: &mut Draft) {
         let first = if draft.net == Some(Net::Power) { 0 } else { draft.steps.len() };
         draft.steps.splice(first..first, call.steps);
     }
+    warn_of_water_on_the_way(ctx, draft);
     if dropped || panel_is_wet {
         draft.caution(ctx, "caution-power-in-water", &[]);
         draft.call(Role::ElectricityUtility, "why-cut-power-outside");
+    }
+}
+
+/// Where the only way to a device leads across a room with water, whoever goes there looks first.
+fn warn_of_water_on_the_way(ctx: &Context<'_>, draft: &mut Draft) {
+    let places: BTreeSet<usize> = draft.steps.iter().filter_map(|s| s.place).collect();
+    let spaces: BTreeSet<usize> =
+        places.into_iter().flat_map(|place| ctx.water_on_the_way(place)).collect();
+    if !spaces.is_empty() {
+        let names: Vec<String> =
+            spaces.into_iter().map(|space| ctx.home.spaces[space].name.clone()).collect();
+        let list = ctx.catalogue.list(&names);
+        draft.caution(ctx, "caution-way-through-water", &[fill("list", &list)]);
     }
 }
 
@@ -114,7 +129,7 @@ fn rule_3_nobody_into_live_water(ctx: &Context<'_>, draft: &mut Draft) {
 /// what stands in water elsewhere.
 fn nothing_live_in_water(ctx: &Context<'_>, draft: &mut Draft) {
     let in_water =
-        |place: usize| is_electrical(ctx.home.components[place].kind) && ctx.is_forbidden(place);
+        |place: usize| is_electrical(ctx.home.components[place].kind) && ctx.is_in_water(place);
     let spot = ctx.spot_components().into_iter().any(in_water);
     let revives = |place: usize| wired_below(ctx, place).into_iter().any(in_water);
     let resets = |draft: &Draft| draft.steps.iter().any(|s| s.step.act == Act::Reset);
@@ -155,6 +170,7 @@ fn rule_4_the_utility_works_its_own(ctx: &Context<'_>, draft: &mut Draft) {
                 .fill(id, &[fill("device", &device), fill("name", &name), fill("phone", &phone)]),
             component: Some(ctx.home.components[place].id.clone()),
             seconds: None,
+            practised: false,
             prove: None,
             act: Act::Call,
             id: id.to_owned(),
@@ -327,20 +343,18 @@ fn rule_13_numbers_at_the_end(ctx: &Context<'_>, draft: &mut Draft) -> Vec<Call>
     if leave_first {
         calls.push(ctx.emergency_call());
     }
-    for drafted in &draft.calls {
-        if drafted.role == Role::Emergency {
-            continue;
-        }
-        let contact = contact_for(ctx.home, drafted.role);
-        // A trade that the home does not know is still worth saying; its number is not invented.
-        calls.push(ctx.call(contact, drafted.role, drafted.why));
-    }
+    calls.extend(calls_in_order(ctx, draft));
     for role in [Role::WaterUtility, Role::SewerUtility, Role::ElectricityUtility, Role::GasUtility]
     {
         let Some(contact) = contact_for(ctx.home, role) else { continue };
         if !calls.iter().any(|call| call.contact.as_deref() == Some(contact.id.as_str())) {
             calls.push(ctx.call(Some(contact), role, "why-utility"));
         }
+    }
+    if does_damage(ctx.question.trouble)
+        && let Some(insurer) = contact_for(ctx.home, Role::Insurer)
+    {
+        calls.push(ctx.call(Some(insurer), Role::Insurer, "why-insurer"));
     }
     if !leave_first {
         calls.push(ctx.emergency_call());

@@ -10,8 +10,10 @@ use quarterturn_home::{
 use quarterturn_network::{Arriving, HomeNet, Impact, Node, Places, sprinkler_controls};
 
 use crate::catalogue::{Catalogue, fill};
-use crate::route::Point;
-use crate::{By, Question, Seen, Spot};
+use crate::practice::{Leg, Practice};
+use crate::route::{Point, stands_in};
+use crate::walks::Walks;
+use crate::{By, Question, Seen, Spot, Trouble, spots};
 
 /// Litres in a US gallon (NIST Handbook 44, appendix C).
 pub(crate) const LITRES_A_GALLON: f64 = 3.785_412;
@@ -35,6 +37,8 @@ pub(crate) struct Context<'a> {
     /// Ids of spaces where water stands, as far as was seen or follows from the trouble.
     wet: BTreeSet<String>,
     start: Point,
+    walks: Walks<'a>,
+    practice: Practice,
 }
 
 impl<'a> Context<'a> {
@@ -66,12 +70,22 @@ impl<'a> Context<'a> {
             failed,
             wet: BTreeSet::new(),
             start: Point::default(),
+            walks: Walks::new(home, Vec::new(), Vec::new()),
+            practice: Practice::default(),
         };
+        this.practice = Practice::of_home(home, &this.places);
         this.shut = (0..home.components.len()).map(|place| this.stands_shut(place)).collect();
         this.arriving = this.impact.arriving(|place| this.shut[place]);
         this.wet = this.wet_spaces();
         this.start = this.start_point();
+        let (wet, barred) = this.water_to_walk_round();
+        this.walks = Walks::new(home, wet, barred);
         this
+    }
+
+    /// The day of the question, if it is known.
+    pub(crate) fn today(&self) -> Option<Date> {
+        self.today
     }
 
     /// Places of the components that the spot stands for.
@@ -82,8 +96,31 @@ impl<'a> Context<'a> {
                 [from, to].into_iter().filter_map(|id| self.places.of(id)).collect()
             }
             Spot::Space(id) => self.components_in(id),
-            Spot::Home => Vec::new(),
+            Spot::Home => self.anything(),
         }
+    }
+
+    /// Places of what the trouble can be at where nobody knows where it is: all that people use and
+    /// see indoors (what happens outdoors is seen). Devices that cut off are not among them, for they
+    /// are what helps, nor are fire sprinklers, for their water is not shut off to save water.
+    fn anything(&self) -> Vec<usize> {
+        // What comes through a ceiling leaks somewhere.
+        let trouble = match self.question.trouble {
+            Trouble::WaterFromAbove => Trouble::Leak,
+            trouble => trouble,
+        };
+        (0..self.home.components.len())
+            .filter(|&place| {
+                let component = &self.home.components[place];
+                let kind = component.kind;
+                let space = component.space.as_deref().and_then(|id| self.home.space(id));
+                kind != Kind::SprinklerRiser
+                    && !space.is_some_and(|space| space.outdoors)
+                    && (kind.is_served() || kind.is_drain_opening())
+                    && ![Net::Water, Net::Power, Net::Gas].iter().any(|net| kind.isolates(*net))
+                    && spots::is_spot(self.home, trouble, component)
+            })
+            .collect()
     }
 
     /// Place in the file of the connection that the spot stands for.
@@ -96,6 +133,7 @@ impl<'a> Context<'a> {
     pub(crate) fn spot_space(&self) -> Option<&'a str> {
         match &self.question.at {
             Spot::Space(id) => self.home.space(id).map(|space| space.id.as_str()),
+            Spot::Home => None,
             _ => self.spot_components().into_iter().find_map(|place| self.space_of(place)),
         }
     }
@@ -217,6 +255,23 @@ impl<'a> Context<'a> {
         device::work_time(way, condition).likely.get::<second>()
     }
 
+    /// The way from `from` to a device and the work there, as this household measured it, else as the
+    /// map tells.
+    pub(crate) fn leg(&self, from: Point, place: usize) -> Leg {
+        let work = self.work_seconds(place);
+        self.practice.leg(place, from, self.point(place), work, &self.walks)
+    }
+
+    /// Likely seconds until one stands at a component, from where the person starts.
+    pub(crate) fn walk_seconds(&self, place: usize) -> f64 {
+        self.leg(self.start, place).walk
+    }
+
+    /// True if this household has walked to a device against the clock.
+    pub(crate) fn is_practised(&self, place: usize) -> bool {
+        self.practice.has(place)
+    }
+
     /// Where the person starts from: where they say they are, else at the spot, else where people
     /// mostly are.
     pub(crate) fn start(&self) -> Point {
@@ -230,17 +285,8 @@ impl<'a> Context<'a> {
 
     /// The component that tells where `place` is: itself, or the panel it sits in.
     fn standing_in(&self, place: usize) -> usize {
-        let component = &self.home.components[place];
-        if component.space.is_some() || component.kind != Kind::Breaker {
-            return place;
-        }
-        self.home
-            .connections
-            .iter()
-            .filter(|link| link.carries == Medium::Power && link.to == component.id)
-            .filter_map(|link| self.places.of(&link.from))
-            .find(|&feeder| self.home.components[feeder].kind == Kind::Panel)
-            .unwrap_or(place)
+        let stands_in = stands_in(self.home, &self.home.components[place]);
+        self.places.of(&stands_in.id).unwrap_or(place)
     }
 
     /// Id of the space a component is in, or its panel is.
@@ -270,9 +316,41 @@ impl<'a> Context<'a> {
         if holds_water { None } else { self.space_of(place) }
     }
 
-    /// True if nobody may go to this component: something electrical where it is wet, or anything
-    /// in standing water that may be live.
+    /// True if nobody may go to this component: it is in water, or every way to it leads through water
+    /// that may be live.
     pub(crate) fn is_forbidden(&self, place: usize) -> bool {
+        self.is_in_water(place) || self.walks.is_barred(self.start, || self.point(place))
+    }
+
+    /// True if water is on the way from a point to this component, and there is no other way.
+    pub(crate) fn leads_through_water(&self, from: Point, place: usize) -> bool {
+        self.walks.is_wet(from, || self.point(place))
+    }
+
+    /// Spaces with water that the way to this component leads across, since there is no other; in
+    /// order, by place in the home.
+    pub(crate) fn water_on_the_way(&self, place: usize) -> Vec<usize> {
+        self.walks.water_on_the_way(self.start, self.point(place))
+    }
+
+    /// For each space of the home, whether one walks round it if one can, and whether nobody walks
+    /// across it: the water that stands there may be live. One may leave where one is.
+    fn water_to_walk_round(&self) -> (Vec<bool>, Vec<bool>) {
+        let spaces = self.home.spaces.iter().enumerate();
+        spaces
+            .map(|(place, space)| {
+                let elsewhere = self.start.space != Some(place) && self.is_wet(&space.id);
+                let stands = self.water_stands(&space.id)
+                    || self.question.trouble == Trouble::WaterNearPower && self.is_wet(&space.id);
+                let live = elsewhere && stands && self.may_be_live(&space.id);
+                (elsewhere && !space.outdoors, live)
+            })
+            .unzip()
+    }
+
+    /// True if this component is something electrical where it is wet, or anything in standing water
+    /// that may be live.
+    pub(crate) fn is_in_water(&self, place: usize) -> bool {
         let component = &self.home.components[place];
         if self.seen(&component.id) == Some(Seen::Wet) && is_electrical(component.kind) {
             return true;
@@ -432,7 +510,7 @@ pub(crate) fn is_electrical(kind: Kind) -> bool {
 }
 
 /// How a device closes: as its file says, else as its handle or kind usually does.
-pub(crate) fn closes(component: &Component) -> Closes {
+pub fn closes(component: &Component) -> Closes {
     let operates = component.operates.as_ref();
     if let Some(closes) = operates.and_then(|o| o.closes) {
         return closes;

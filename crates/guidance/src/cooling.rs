@@ -160,7 +160,7 @@ impl CondensateDrain {
     fn next_look(&self, ctx: &Context<'_>) -> Option<NextCheck> {
         let unknown = |place: &usize| ctx.seen(&ctx.home.components[*place].id).is_none();
         let pan = self.pans.iter().copied().find(unknown).filter(|_| !self.is_wet)?;
-        let seconds = ctx.start().seconds_to(ctx.point(pan)) + LOOK_SECONDS;
+        let seconds = ctx.walk_seconds(pan) + LOOK_SECONDS;
         Some(look_at(ctx, "look-pan", pan, seconds))
     }
 

@@ -5,7 +5,7 @@ use quarterturn_home::{Net, Role};
 use crate::catalogue::{Fill, fill};
 use crate::context::Context;
 use crate::isolation::{Way, rounded};
-use crate::{Act, Caution, Choice, NextCheck, Relief, Step, Suspect, sources};
+use crate::{Act, Caution, Choice, NextCheck, Relief, Spot, Step, Suspect, sources};
 
 /// An answer in the making. Only [`crate::compose`] makes an [`crate::Answer`] of it.
 #[derive(Debug, Default)]
@@ -22,6 +22,8 @@ pub(crate) struct Draft {
     pub(crate) next_check: Option<NextCheck>,
     pub(crate) relief: Option<Relief>,
     pub(crate) calls: Vec<DraftCall>,
+    /// What may be at fault, each with its share, where it is neither the spot nor `suspects`.
+    pub(crate) faults: Vec<(Spot, f64)>,
     pub(crate) restore: Vec<String>,
 }
 
@@ -75,6 +77,7 @@ impl Draft {
                 text: ctx.catalogue.fill(id, fills),
                 component: None,
                 seconds: None,
+                practised: false,
                 prove: None,
                 act,
                 id: id.to_owned(),
@@ -98,6 +101,7 @@ impl Draft {
                 text: ctx.catalogue.fill(id, fills),
                 component: Some(ctx.home.components[place].id.clone()),
                 seconds: Some(rounded(seconds, 1.0)),
+                practised: ctx.is_practised(place),
                 prove: None,
                 act,
                 id: id.to_owned(),
@@ -116,7 +120,7 @@ impl Draft {
         place: usize,
         there_seconds: f64,
     ) {
-        let seconds = ctx.start().seconds_to(ctx.point(place)) + there_seconds;
+        let seconds = ctx.walk_seconds(place) + there_seconds;
         let fills = [fill("device", &ctx.name(place)), fill("where", &ctx.where_sentence(place))];
         self.at(ctx, id, act, place, seconds, &fills);
     }

@@ -86,7 +86,7 @@ fn reset(ctx: &Context<'_>, draft: &mut Draft, gfci: usize) {
         key,
         Act::Reset,
         gfci,
-        ctx.start().seconds_to(ctx.point(gfci)) + ctx.work_seconds(gfci),
+        ctx.leg(ctx.start(), gfci).total(),
         &[
             fill("device", &ctx.name(gfci)),
             fill("where", &ctx.where_sentence(gfci)),
@@ -158,7 +158,7 @@ fn next_look(ctx: &Context<'_>, shares: &[(usize, f64)]) -> Option<NextCheck> {
         })
         .map(|place| Check {
             node: as_node(place),
-            seconds: ctx.start().seconds_to(ctx.point(place)) + LOOK_SECONDS,
+            seconds: ctx.walk_seconds(place) + LOOK_SECONDS,
             good: shares.iter().map(|&(other, _)| other != place).collect(),
         })
         .collect();

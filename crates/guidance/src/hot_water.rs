@@ -166,7 +166,7 @@ impl Lacks {
                 ctx.seen(&ctx.home.components[place].id).is_none() && !ctx.is_forbidden(place)
             };
             self.gas.filter(open).map(|valve| {
-                let seconds = ctx.start().seconds_to(ctx.point(valve)) + LOOK_SECONDS;
+                let seconds = ctx.walk_seconds(valve) + LOOK_SECONDS;
                 look_at(ctx, "look-gas-valve", valve, seconds)
             })
         })

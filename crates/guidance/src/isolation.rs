@@ -7,6 +7,8 @@ use quarterturn_home::{Kind, Net, Role};
 use quarterturn_network::{HomeNet, Isolator, Lost, Node, Terms, as_node};
 
 use crate::context::Context;
+use crate::practice::Leg;
+use crate::route::Point;
 use crate::{By, ClosingSet};
 
 /// A way to cut the spot off.
@@ -44,6 +46,10 @@ const LOSS_SECONDS: f64 = 4.0;
 const NEIGHBOR_SECONDS: f64 = 30.0;
 /// What each device costs beyond walking and working: it has to be found, under stress.
 const FINDING_SECONDS: f64 = 15.0;
+/// What it weighs that the only way to a device leads across a room where water is. Common practice,
+/// no source: one may slip, or find the water live and have to turn back, so that two minutes more
+/// elsewhere are better.
+const THROUGH_WATER_SECONDS: f64 = 120.0;
 /// What something critical weighs.
 const CRITICAL_SECONDS: f64 = 600.0;
 /// What it weighs that a licensed person or the utility must come: more than anything in a house.
@@ -130,16 +136,16 @@ fn round(ctx: &Context<'_>, devices: &[usize]) -> (Vec<usize>, Vec<f64>) {
     let (mut order, mut seconds) = (Vec::new(), Vec::new());
     // The nearest next: sets have two or three devices, where that is rarely beaten.
     while !left.is_empty() {
-        let mut best = (f64::MAX, 0);
+        let mut best = (Leg { walk: f64::MAX, work: 0.0 }, 0);
         for (index, &place) in left.iter().enumerate() {
-            let walk = at.seconds_to(ctx.point(place));
-            if walk < best.0 {
-                best = (walk, index);
+            let leg = ctx.leg(at, place);
+            if leg.walk < best.0.walk {
+                best = (leg, index);
             }
         }
         let place = left.remove(best.1);
         at = ctx.point(place);
-        seconds.push(best.0 + ctx.work_seconds(place));
+        seconds.push(best.0.total());
         order.push(place);
     }
     (order, seconds)
@@ -155,16 +161,24 @@ impl Way {
     }
 
     /// What the way costs, in seconds of effort: the round, finding each device, the risk that one
-    /// fails, and what goes off.
+    /// fails, the water on the way, and what goes off.
     fn burden(&self, ctx: &Context<'_>) -> f64 {
         let effort: f64 = self.seconds.iter().sum();
+        let mut at = ctx.start();
+        let mut water = 0.0;
+        for &place in &self.devices {
+            water += water_seconds(ctx, at, place);
+            at = ctx.point(place);
+        }
         let devices: f64 = self
             .devices
             .iter()
-            .map(|&place| FINDING_SECONDS + (1.0 - ctx.confidence(place)) * FAILURE_SECONDS)
+            .map(|&place| {
+                finding_seconds(ctx, place) + (1.0 - ctx.confidence(place)) * FAILURE_SECONDS
+            })
             .sum();
         let lost = self.lost.off.iter().map(|&place| loss_seconds(ctx, place));
-        effort + devices + lost.sum::<f64>()
+        effort + water + devices + lost.sum::<f64>()
     }
 
     pub(crate) fn to_set(&self, ctx: &Context<'_>) -> ClosingSet {
@@ -251,15 +265,25 @@ fn loss_seconds(ctx: &Context<'_>, place: usize) -> f64 {
     }
 }
 
+/// What finding a device costs beyond the time it takes; one that was practised is known.
+fn finding_seconds(ctx: &Context<'_>, place: usize) -> f64 {
+    if ctx.is_practised(place) { 0.0 } else { FINDING_SECONDS }
+}
+
+/// What it weighs that water is on the way to a device.
+fn water_seconds(ctx: &Context<'_>, from: Point, place: usize) -> f64 {
+    if ctx.leads_through_water(from, place) { THROUGH_WATER_SECONDS } else { 0.0 }
+}
+
 fn effort_seconds(ctx: &Context<'_>, place: usize) -> f64 {
     let wait = match ctx.by(place) {
         By::Anyone => 0.0,
         By::Licensed => LICENSED_WEIGHT,
         By::Utility => UTILITY_WEIGHT,
     };
-    let walk = ctx.start().seconds_to(ctx.point(place));
-    walk + FINDING_SECONDS
-        + ctx.work_seconds(place)
+    ctx.leg(ctx.start(), place).total()
+        + water_seconds(ctx, ctx.start(), place)
+        + finding_seconds(ctx, place)
         + (1.0 - ctx.confidence(place)) * FAILURE_SECONDS
         + wait
 }

@@ -13,6 +13,7 @@ mod answer;
 mod blame;
 mod branches;
 mod by_hand;
+mod call_first;
 mod catalogue;
 mod closing;
 mod compose;
@@ -20,7 +21,10 @@ mod contacts;
 mod context;
 mod cooling;
 mod dark;
+mod day;
 mod draft;
+mod floor;
+mod footpaths;
 mod gfci;
 mod hot_water;
 mod how;
@@ -32,25 +36,39 @@ mod map_check;
 mod pit;
 mod plan;
 mod power;
+mod practice;
 mod question;
+mod responsible;
 mod route;
 mod sewer;
+mod sides;
 mod sources;
 mod spots;
 mod standing;
 mod supply;
 mod toilet;
+mod trace;
+mod walks;
 mod water;
+mod way;
 mod wet_hazards;
 
 pub use answer::{
     Act, Answer, By, Call, Caution, Choice, ClosingSet, NextCheck, Relief, Signal, Step, Suspect,
 };
 pub use catalogue::{Catalogue, Fill, Language, count, fill};
+pub use contacts::{contact_for, role_name};
+pub use context::closes;
+pub use day::{civil_day, in_force, last_day, later, since_1970, told_day};
+pub use how::how_to_close;
 pub use map_check::{MapFinding, check};
 pub use question::{Question, Seen, Spot, Trouble};
+pub use responsible::{Party, Responsible, responsible};
+pub use sides::Side;
 pub use sources::{Entry, entries, source};
 pub use spots::spots;
+pub use trace::trace;
+pub use way::{Leg, Stand, Way, way};
 
 use quarterturn_home::{Date, Home};
 

@@ -57,7 +57,7 @@ fn dry_at_the_panel(ctx: &Context<'_>, draft: &Draft) -> Option<NextCheck> {
     if told || ctx.seen(&ctx.home.components[at].id).is_some() {
         return None;
     }
-    let seconds = ctx.start().seconds_to(ctx.point(at)) + LOOK_SECONDS;
+    let seconds = ctx.walk_seconds(at) + LOOK_SECONDS;
     Some(look_at(ctx, "look-dry-way", at, seconds))
 }
 

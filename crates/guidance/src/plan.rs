@@ -68,7 +68,7 @@ pub(crate) fn staged(
     let (mut at, mut shut) = (None, 0_u32);
     for act in found.acts {
         let (Act::Shut(device) | Act::Open(device)) = act;
-        let seconds = house.walk_seconds(at, device) + house.work_seconds(device);
+        let seconds = house.walk_seconds(at, device);
         acts.push(Staged { act, place: house.places[device], seconds });
         match act {
             Act::Shut(_) => shut |= 1 << device,
@@ -89,8 +89,8 @@ pub(crate) fn staged(
 /// The house as the planner sees it, with everything that hangs on a set of devices worked out once.
 struct House {
     places: Vec<usize>,
-    walk: Vec<Vec<f64>>,
-    work: Vec<f64>,
+    /// Seconds to walk from the start (first) or from a device to a device, and to work it.
+    reach: Vec<Vec<f64>>,
     fails: Vec<f64>,
     litres_a_second: f64,
     /// For each mask: the part of the leak that still runs, and what is off, in litres an hour.
@@ -100,10 +100,16 @@ struct House {
 
 impl House {
     fn new(ctx: &Context<'_>, net: &HomeNet, targets: &[Node], places: Vec<usize>) -> Self {
-        let points: Vec<_> = places.iter().map(|&place| ctx.point(place)).collect();
-        let walk = std::iter::once(ctx.start())
-            .chain(points.iter().copied())
-            .map(|from| points.iter().map(|&to| from.seconds_to(to)).collect())
+        // A drill tells walking and working together, so that only their sum is sure.
+        let leg = |from: Option<usize>, to: usize| match from {
+            // Who stands at a device does not walk to it.
+            Some(from) if from == to => ctx.work_seconds(to),
+            Some(from) => ctx.leg(ctx.point(from), to).total(),
+            None => ctx.leg(ctx.start(), to).total(),
+        };
+        let reach = std::iter::once(None)
+            .chain(places.iter().map(|&place| Some(place)))
+            .map(|from| places.iter().map(|&to| leg(from, to)).collect())
             .collect();
         let (mut running, mut off) = (Vec::new(), Vec::new());
         let before = net.network.reached(|n| is_shut(ctx, net, n));
@@ -132,9 +138,8 @@ impl House {
         }
         let litres_a_second = leak::typical(ctx.leak_source()).likely.get::<liter_per_second>();
         Self {
-            walk,
-            work: places.iter().map(|&place| ctx.work_seconds(place)).collect(),
-            fails: places.iter().map(|&place| 1.0 - ctx.confidence(place)).collect(),
+            reach,
+            fails: places.iter().map(|&place| fails(ctx, place)).collect(),
             places,
             litres_a_second,
             running,
@@ -189,6 +194,15 @@ impl House {
     }
 }
 
+/// Chance that a device fails, or that one cannot get to it.
+fn fails(ctx: &Context<'_>, place: usize) -> f64 {
+    /// Chance that one has to turn back where water is on the only way. Common practice, no source.
+    const TURNED_BACK: f64 = 0.5;
+    let there = 1.0 - ctx.confidence(place);
+    let is_wet = ctx.leads_through_water(ctx.start(), place);
+    if is_wet { TURNED_BACK + (1.0 - TURNED_BACK) * there } else { there }
+}
+
 fn weight(ctx: &Context<'_>, place: usize) -> f64 {
     let component = &ctx.home.components[place];
     match (component.kind.is_served(), component.is_critical()) {
@@ -204,11 +218,12 @@ impl Situation for House {
     }
 
     fn walk_seconds(&self, from: Option<usize>, to: usize) -> f64 {
-        self.walk[from.map_or(0, |device| device + 1)][to]
+        self.reach[from.map_or(0, |device| device + 1)][to]
     }
 
-    fn work_seconds(&self, device: usize) -> f64 {
-        self.work[device]
+    /// It is in the walk already.
+    fn work_seconds(&self, _: usize) -> f64 {
+        0.0
     }
 
     fn fails(&self, device: usize) -> f64 {

@@ -79,7 +79,7 @@ pub(crate) fn suspect_steps(
             reset = true;
             unplug(ctx, draft, place);
         }
-        let seconds = ctx.start().seconds_to(ctx.point(place)) + LOOK_SECONDS;
+        let seconds = ctx.walk_seconds(place) + LOOK_SECONDS;
         let lamp = ctx.home.components[place].lamp.clone();
         let key = if kind == Kind::Gfci && lamp.is_some() { "step-suspect-gfci-lamp" } else { key };
         draft.at(
@@ -159,7 +159,8 @@ pub(crate) fn breaker_trips(ctx: &Context<'_>) -> Draft {
     draft.mapped = true;
     arithmetic(ctx, &mut draft, breaker);
     unplug(ctx, &mut draft, breaker);
-    draft.go_to(ctx, "step-reset-breaker", Act::Reset, breaker, ctx.work_seconds(breaker));
+    let there = ctx.leg(ctx.start(), breaker).work;
+    draft.go_to(ctx, "step-reset-breaker", Act::Reset, breaker, there);
     draft.prove(ctx.catalogue.text("prove-breaker-holds"));
     draft.advice(ctx, "step-trips-again", Act::Advice, &[]);
     draft.advice(ctx, "step-one-by-one", Act::Look, &[]);

@@ -190,6 +190,12 @@ impl Seen {
         (Self::Tripped, "tripped"),
     ];
 
+    /// Its word on the command line.
+    #[must_use]
+    pub fn word(self) -> &'static str {
+        Self::ALL.iter().find(|(seen, _)| *seen == self).map_or("", |(_, word)| word)
+    }
+
     /// The observation with this word.
     #[must_use]
     pub fn from_word(word: &str) -> Option<Self> {

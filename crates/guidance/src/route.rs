@@ -1,16 +1,20 @@
-//! How long the way to a device is, from the plan.
+//! Places on the plan, and how long the way from one to another is where no passages are mapped.
 
 use quarterturn_estimate::si::length::meter;
 use quarterturn_estimate::si::time::second;
 use quarterturn_estimate::{Length, walk};
-use quarterturn_home::{Component, Home};
+use quarterturn_home::{Component, Home, Kind, Medium};
+
+use crate::floor::Xy;
+use crate::footpaths::WITHIN_A_ROOM_M;
 
 /// A place on the plan, in metres; `None` where the map does not tell.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub(crate) struct Point {
-    xy: Option<(f64, f64)>,
-    elevation_m: Option<f64>,
-    space: Option<usize>,
+    pub(crate) xy: Option<Xy>,
+    pub(crate) elevation_m: Option<f64>,
+    /// Place of its space in the home.
+    pub(crate) space: Option<usize>,
 }
 
 /// Metres walked when the map does not tell where things are.
@@ -18,7 +22,7 @@ const UNKNOWN_M: f64 = 10.0;
 
 /// Metres walked for a metre straight through the walls. Common practice, no source: rooms are
 /// reached through doors and round furniture.
-const DETOUR: f64 = 1.4;
+pub(crate) const DETOUR: f64 = 1.4;
 
 impl Point {
     /// Where a component is; its space's middle if only that is known.
@@ -60,11 +64,17 @@ impl Point {
         }
     }
 
-    /// Likely seconds to walk from here to `to`, for someone who takes their time.
-    pub(crate) fn seconds_to(self, to: Self) -> f64 {
+    /// True if both lie in one space that the map knows.
+    pub(crate) fn is_same_space(self, other: Self) -> bool {
+        self.space.is_some() && self.space == other.space
+    }
+
+    /// Likely seconds to walk from here to `to` where the map tells no way, for someone who takes
+    /// their time.
+    pub(crate) fn seconds_straight_to(self, to: Self) -> f64 {
         let level_m = match (self.xy, to.xy) {
             (Some((x, y)), Some((u, v))) => (u - x).hypot(v - y) * DETOUR,
-            _ if self.space.is_some() && self.space == to.space => 3.0,
+            _ if self.space.is_some() && self.space == to.space => WITHIN_A_ROOM_M,
             _ => UNKNOWN_M,
         };
         let rise_m = match (self.elevation_m, to.elevation_m) {
@@ -79,6 +89,19 @@ impl Point {
         };
         walk::time(&path, walk::Profile::Slow).likely.get::<second>()
     }
+}
+
+/// The component that tells where another is: itself, or the panel that a breaker sits in.
+pub(crate) fn stands_in<'h>(home: &'h Home, component: &'h Component) -> &'h Component {
+    if component.space.is_some() || component.kind != Kind::Breaker {
+        return component;
+    }
+    home.connections
+        .iter()
+        .filter(|link| link.carries == Medium::Power && link.to == component.id)
+        .filter_map(|link| home.component(&link.from))
+        .find(|feeder| feeder.kind == Kind::Panel)
+        .unwrap_or(component)
 }
 
 fn middle(corners: &[(f64, f64)]) -> Option<(f64, f64)> {

@@ -100,6 +100,13 @@ pub(crate) fn find_blockage(ctx: &Context<'_>, draft: &mut Draft) -> bool {
     }
     draft.next_check = next_look(ctx, &drain, &suspected, &seen);
     who_pays(ctx, draft, &drain, &suspected);
+    draft.faults = suspected
+        .iter()
+        .map(|s| {
+            let piece = drain.pieces[s.piece];
+            (Spot::Connection(id(piece.from), id(piece.to)), s.share)
+        })
+        .collect();
     draft.restore(ctx, "restore-drain-test", &[]);
     true
 }
@@ -242,7 +249,8 @@ fn keep_clear(ctx: &Context<'_>, draft: &mut Draft, emerges: &[(Node, (f64, f64)
 }
 
 fn open_cap(ctx: &Context<'_>, draft: &mut Draft, place: usize) {
-    draft.go_to(ctx, "step-open-cap", Act::OpenCap, place, ctx.work_seconds(place));
+    let there = ctx.leg(ctx.start(), place).work;
+    draft.go_to(ctx, "step-open-cap", Act::OpenCap, place, there);
     draft.prove(ctx.catalogue.text("prove-cap"));
 }
 
@@ -300,7 +308,7 @@ fn next_look(
         .filter(|&place| !known(as_node(place)) && !ctx.is_forbidden(place))
         .map(|place| Check {
             node: as_node(place),
-            seconds: ctx.start().seconds_to(ctx.point(place)) + LOOK_SECONDS,
+            seconds: ctx.walk_seconds(place) + LOOK_SECONDS,
             good: suspected.iter().map(|s| drain.drains(as_node(place), Some(s.piece))).collect(),
         })
         .collect();

@@ -13,11 +13,50 @@ pub fn spots(home: &Home, trouble: Trouble) -> Vec<Spot> {
     if trouble.is_leave_first() {
         return vec![Spot::Home];
     }
-    let member = |component: &Component, net: Net| {
-        home.connections
-            .iter()
-            .any(|l| l.carries.net() == net && (l.from == component.id || l.to == component.id))
+    let fits = |component: &Component| is_spot(home, trouble, component);
+    let whole_space = |indoors: bool, any: bool| match trouble {
+        Trouble::WaterFromAbove => indoors,
+        Trouble::Leak
+        | Trouble::SewageRising
+        | Trouble::DrainBacksUp
+        | Trouble::NoWater
+        | Trouble::Sparks
+        | Trouble::Shock
+        | Trouble::WaterNearPower => any,
+        _ => false,
     };
+    let lights_up = |component: &Component| {
+        can_be_tried(Net::Power, component.kind) && is_member(home, component, Net::Power)
+    };
+    let mut list = Vec::new();
+    for space in &home.spaces {
+        let mut here: Vec<&Component> = home
+            .components
+            .iter()
+            .filter(|c| c.space.as_deref() == Some(space.id.as_str()) && fits(c))
+            .collect();
+        here.sort_by(|a, b| a.name.cmp(&b.name).then_with(|| a.id.cmp(&b.id)));
+        let powered = trouble == Trouble::DeadArea
+            && home
+                .components
+                .iter()
+                .any(|c| c.space.as_deref() == Some(space.id.as_str()) && lights_up(c));
+        if powered || whole_space(!space.outdoors, !here.is_empty()) {
+            list.push(Spot::Space(space.id.clone()));
+        }
+        list.extend(here.into_iter().map(|c| Spot::Component(c.id.clone())));
+    }
+    let nowhere = home
+        .components
+        .iter()
+        .filter(|c| c.space.as_deref().and_then(|id| home.space(id)).is_none() && fits(c));
+    list.extend(nowhere.map(|c| Spot::Component(c.id.clone())));
+    list
+}
+
+/// True if the trouble can be at this component.
+pub(crate) fn is_spot(home: &Home, trouble: Trouble, component: &Component) -> bool {
+    let member = |component: &Component, net: Net| is_member(home, component, net);
     let has_hot_tap = |component: &Component| {
         component.kind.is_water_fixture()
             && home
@@ -25,7 +64,7 @@ pub fn spots(home: &Home, trouble: Trouble) -> Vec<Spot> {
                 .iter()
                 .any(|l| l.carries == Medium::HotWater && l.to == component.id)
     };
-    let fits = |component: &Component| match trouble {
+    match trouble {
         Trouble::Leak => {
             (member(component, Net::Water) || member(component, Net::Waste))
                 && !matches!(component.kind, Kind::WaterMain | Kind::SewerMain)
@@ -70,43 +109,11 @@ pub fn spots(home: &Home, trouble: Trouble) -> Vec<Spot> {
                 || (matches!(component.kind, Kind::Appliance | Kind::Other)
                     && component.note.is_some())
         }
-    };
-    let whole_space = |indoors: bool, any: bool| match trouble {
-        Trouble::WaterFromAbove => indoors,
-        Trouble::Leak
-        | Trouble::SewageRising
-        | Trouble::DrainBacksUp
-        | Trouble::NoWater
-        | Trouble::Sparks
-        | Trouble::Shock
-        | Trouble::WaterNearPower => any,
-        _ => false,
-    };
-    let lights_up = |component: &Component| {
-        can_be_tried(Net::Power, component.kind) && member(component, Net::Power)
-    };
-    let mut list = Vec::new();
-    for space in &home.spaces {
-        let mut here: Vec<&Component> = home
-            .components
-            .iter()
-            .filter(|c| c.space.as_deref() == Some(space.id.as_str()) && fits(c))
-            .collect();
-        here.sort_by(|a, b| a.name.cmp(&b.name).then_with(|| a.id.cmp(&b.id)));
-        let powered = trouble == Trouble::DeadArea
-            && home
-                .components
-                .iter()
-                .any(|c| c.space.as_deref() == Some(space.id.as_str()) && lights_up(c));
-        if powered || whole_space(!space.outdoors, !here.is_empty()) {
-            list.push(Spot::Space(space.id.clone()));
-        }
-        list.extend(here.into_iter().map(|c| Spot::Component(c.id.clone())));
     }
-    let nowhere = home
-        .components
+}
+
+fn is_member(home: &Home, component: &Component, net: Net) -> bool {
+    home.connections
         .iter()
-        .filter(|c| c.space.as_deref().and_then(|id| home.space(id)).is_none() && fits(c));
-    list.extend(nowhere.map(|c| Spot::Component(c.id.clone())));
-    list
+        .any(|l| l.carries.net() == net && (l.from == component.id || l.to == component.id))
 }

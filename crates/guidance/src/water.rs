@@ -262,6 +262,9 @@ pub(crate) fn whole_house(
 
 /// All that could be above a space or inside it.
 fn above_or_inside(ctx: &Context<'_>, net: &HomeNet) -> Vec<usize> {
+    if ctx.question.at == Spot::Home {
+        return ctx.spot_components().into_iter().filter(|&place| net.member[place]).collect();
+    }
     let Some(space) = ctx.spot_space().and_then(|id| ctx.home.space(id)) else { return Vec::new() };
     let level_of = |id: Option<&str>| id.and_then(|id| ctx.home.level(id)).map(|l| l.elevation_m);
     let here = level_of(space.level.as_deref());

@@ -10,7 +10,8 @@ use crate::nearest::nearest;
 use crate::read::{Element, Slot, Sound};
 use crate::report::Found;
 use crate::{
-    Component, Connection, Contact, Document, Job, Kind, Level, Medium, Net, Space, Warranty,
+    Component, Connection, Contact, Document, Done, Drill, Home, Job, Kind, Level, Medium, MovedIn,
+    Net, Passage, Severity, Space, Warranty,
 };
 
 /// The lists of a home file, slot by slot.
@@ -18,12 +19,16 @@ use crate::{
 pub(crate) struct Lists {
     pub(crate) levels: Vec<Slot<Level>>,
     pub(crate) spaces: Vec<Slot<Space>>,
+    pub(crate) passages: Vec<Slot<Passage>>,
     pub(crate) components: Vec<Slot<Component>>,
     pub(crate) connections: Vec<Slot<Connection>>,
     pub(crate) contacts: Vec<Slot<Contact>>,
     pub(crate) warranties: Vec<Slot<Warranty>>,
     pub(crate) jobs: Vec<Slot<Job>>,
+    pub(crate) done: Vec<Slot<Done>>,
+    pub(crate) move_in: Vec<Slot<MovedIn>>,
     pub(crate) documents: Vec<Slot<Document>>,
+    pub(crate) drills: Vec<Slot<Drill>>,
 }
 
 /// Reports what does not fit together, and takes it out.
@@ -44,6 +49,7 @@ pub(crate) fn check(text: &str, lists: &mut Lists, found: &mut Vec<Found>) {
             space.leave(text, "level");
         }
     }
+    check_passages(text, &mut lists.passages, &lists.spaces, &spaces, found);
     for component in sound(&mut lists.components) {
         if unknown(component, "space", Space::LIST, &spaces, found) {
             component.value.space = None;
@@ -67,12 +73,19 @@ pub(crate) fn check(text: &str, lists: &mut Lists, found: &mut Vec<Found>) {
             job.leave(text, "components");
         }
     }
+    for done in sound(&mut lists.done) {
+        if unknown(done, "components", Component::LIST, &components, found) {
+            done.value.components.retain(|id| components.contains_key(id));
+            done.leave(text, "components");
+        }
+    }
     for document in sound(&mut lists.documents) {
         if unknown(document, "components", Component::LIST, &components, found) {
             document.value.components.retain(|id| components.contains_key(id));
             document.leave(text, "components");
         }
     }
+    check_drills(text, lists, &components, &spaces, found);
     check_connections(lists, &components, found);
 }
 
@@ -202,6 +215,76 @@ fn unknown_owners(components: &[Slot<Component>], contacts: &Ids, found: &mut Ve
     }
 }
 
+/// Takes out passages that lead nowhere, and reports those that look wrong.
+fn check_passages(
+    text: &str,
+    passages: &mut [Slot<Passage>],
+    spaces: &[Slot<Space>],
+    ids: &Ids,
+    found: &mut Vec<Found>,
+) {
+    let levels: BTreeMap<&str, Option<&str>> = spaces
+        .iter()
+        .filter_map(|slot| slot.sound.as_ref())
+        .map(|sound| (sound.value.id.as_str(), sound.value.level.as_deref()))
+        .collect();
+    for slot in passages {
+        let Some(passage) = &mut slot.sound else { continue };
+        if unknown(passage, "between", Space::LIST, ids, found) {
+            slot.sound = None;
+            continue;
+        }
+        let (one, other) = &passage.value.between;
+        let told = |field: &str, key| {
+            Found::error(passage.at_field(field), key)
+                .with("path", passage.path.as_str())
+                .with("one", one.as_str())
+                .with("other", other.as_str())
+        };
+        if one == other {
+            found.push(told("between", "passage-to-itself"));
+            slot.sound = None;
+            continue;
+        }
+        let level = |id: &str| levels.get(id).copied().flatten();
+        if let (Some(here), Some(there)) = (level(one), level(other)) {
+            let key = match (passage.value.stairs, here == there) {
+                (true, true) => Some(("stairs", "stairs-on-one-level")),
+                (false, false) => Some(("between", "door-between-levels")),
+                (true, false) | (false, true) => None,
+            };
+            if let Some((field, key)) = key {
+                found.push(Found { severity: Severity::Warning, ..told(field, key) });
+            }
+        }
+        if passage.value.to_at.is_some() && !passage.value.stairs {
+            found.push(told("to_at", "door-in-two-places"));
+            passage.value.to_at = None;
+            passage.leave(text, "to_at");
+        }
+    }
+}
+
+/// Takes out drills to nothing, and starting places that are not there.
+fn check_drills(
+    text: &str,
+    lists: &mut Lists,
+    components: &Ids,
+    spaces: &Ids,
+    found: &mut Vec<Found>,
+) {
+    for slot in &mut lists.drills {
+        let Some(drill) = &mut slot.sound else { continue };
+        if unknown(drill, "from", Space::LIST, spaces, found) {
+            drill.value.from = None;
+            drill.leave(text, "from");
+        }
+        if unknown(drill, "component", Component::LIST, components, found) {
+            slot.sound = None;
+        }
+    }
+}
+
 /// Takes out connections that cannot be.
 fn check_connections(lists: &mut Lists, ids: &Ids, found: &mut Vec<Found>) {
     let components: BTreeMap<&str, &Component> = lists
@@ -238,14 +321,63 @@ fn check_connections(lists: &mut Lists, ids: &Ids, found: &mut Vec<Found>) {
 }
 
 /// Why a connection cannot be.
-#[derive(Debug, PartialEq)]
-pub(crate) enum Fault {
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Fault {
     /// Both ends are the same.
     ToItself,
     /// A component can have nothing to do with the medium.
-    CannotMeet { id: String, kind: Kind },
-    /// Another medium is in that plain line already, by a connection at that byte.
-    Mixes { id: String, medium: Medium, first: usize },
+    CannotMeet {
+        /// The component.
+        id: String,
+        /// Its kind.
+        kind: Kind,
+    },
+    /// Another medium is in that plain line already.
+    Mixes {
+        /// The plain line.
+        id: String,
+        /// What it carries already.
+        medium: Medium,
+        /// Where that is told: a byte of the file, or a place in the home's list of connections.
+        first: usize,
+    },
+}
+
+impl Home {
+    /// What would be wrong with one more connection, as far as its ends and what they carry tell;
+    /// `None` too if an end is not there. Time: connections × log components.
+    #[must_use]
+    pub fn fault(&self, connection: &Connection) -> Option<Fault> {
+        let (from, to) = (self.component(&connection.from)?, self.component(&connection.to)?);
+        let mut lines: BTreeMap<String, Vec<(Medium, usize)>> = BTreeMap::new();
+        for (index, other) in self.connections.iter().enumerate() {
+            for end in [from, to] {
+                let touches = other.from == end.id || other.to == end.id;
+                if touches && end.kind.is_plain_line() && !passes_between(other, end) {
+                    lines.entry(end.id.clone()).or_default().push((other.carries, index));
+                }
+            }
+        }
+        fault(connection, from, to).or_else(|| mixing(connection, [from, to], &lines))
+    }
+
+    /// The ids along the loop in which a drain would run with one more connection, in the direction
+    /// of flow; `None` if it would run in none. Time: connections.
+    #[must_use]
+    pub fn drain_loop(&self, connection: &Connection) -> Option<Vec<String>> {
+        let net = connection.carries.net();
+        if !matches!(net, Net::Waste | Net::Condensate) {
+            return None;
+        }
+        let drains: Vec<(usize, &Connection)> = self
+            .connections
+            .iter()
+            .chain([connection])
+            .enumerate()
+            .filter(|(_, other)| other.carries.net() == net)
+            .collect();
+        loops(&drains).into_iter().next().map(|(_, ids)| ids)
+    }
 }
 
 impl Fault {

@@ -147,6 +147,25 @@ impl<'p, 't> Fields<'p, 't> {
         })
     }
 
+    /// A pair of ids of things elsewhere in the file, in round brackets.
+    pub(crate) fn pair(&mut self, name: &'static str) -> Option<(String, String)> {
+        let piece = self.take(name)?;
+        let Form::Tuple { name: None, items } = &piece.form else {
+            self.wrong_type(name, piece, "pair", Severity::Error);
+            return None;
+        };
+        let [one, other] = items.as_slice() else {
+            self.wrong_type(name, piece, "pair", Severity::Error);
+            return None;
+        };
+        let ids = [one, other].map(|piece| (self.text_of(name, piece), piece.span.start));
+        let [(Some(one), one_at), (Some(other), other_at)] = ids else { return None };
+        let references = [(&one, one_at), (&other, other_at)];
+        let references = references.map(|(id, at)| Reference { field: name, id: id.clone(), at });
+        self.references.extend(references);
+        Some((one, other))
+    }
+
     /// A list; items that cannot be read are left out.
     pub(crate) fn list<T>(
         &mut self,

@@ -14,13 +14,21 @@
 //! assert!(save(&home, &opened.kept).starts_with("#![enable(implicit_some)]\nHome(\n"));
 //! ```
 
+mod attached;
 mod check;
 mod date;
 mod decode;
+mod depends;
+mod difference;
+mod drill;
 mod edit;
+mod history;
 mod kept;
 mod kind;
 mod layout;
+mod learnt;
+mod listed;
+mod log;
 mod model;
 mod nearest;
 mod open;
@@ -28,19 +36,32 @@ mod operates;
 mod parties;
 mod problem;
 mod read;
+mod remove;
 mod report;
 mod save;
 mod scan;
 mod trade_names;
+mod words;
 
+pub use attached::{With, attached};
+pub use check::Fault;
 pub use date::{Date, NotADate};
-pub use edit::{CannotEdit, Edit, History};
+pub use depends::{depends_on, removal};
+pub use difference::{Change, FieldChange, Part, Value, What, changes};
+pub use drill::Drill;
+pub use edit::{CannotEdit, Edit};
+pub use history::History;
 pub use kept::{Kept, KeptPiece, KeptPlace};
 pub use kind::{Kind, Net};
-pub use model::{Component, Connection, FORMAT, Home, Level, Material, Medium, Plan, Space, Units};
+pub use learnt::{Learnt, Lesson};
+pub use log::{DoneStep, LOG_FORMAT, Log, LogEntry, OpenedLog, open_log, save_log};
+pub use model::{
+    Component, Connection, Duct, FORMAT, Home, Level, Material, Medium, Passage, Plan, Space, Units,
+};
 pub use nearest::{nearest, nearest_few};
 pub use open::open;
 pub use operates::{Closes, DeviceState, Handle, OperableBy, Operates, Position};
-pub use parties::{Contact, Document, Job, Role, Warranty};
+pub use parties::{Contact, Document, Done, Job, MovedIn, Role, Warranty, WarrantyKind};
 pub use problem::{Opened, Problem, Severity};
 pub use save::save;
+pub use words::Words;

@@ -3,7 +3,8 @@
 use serde::{Deserialize, Serialize};
 
 use crate::{
-    Contact, DeviceState, Document, Job, Kind, Net, OperableBy, Operates, Position, Warranty,
+    Contact, Date, DeviceState, Document, Done, Drill, Job, Kind, MovedIn, Net, OperableBy,
+    Operates, Position, Warranty,
 };
 
 /// The newest `format` of the home file that this version reads and writes.
@@ -23,6 +24,9 @@ pub struct Home {
     /// Language of the answers, as a BCP 47 tag; `None` for the program's own.
     #[serde(default)]
     pub language: Option<String>,
+    /// Where it stands, as one tells it on the telephone.
+    #[serde(default)]
+    pub address: Option<String>,
     /// The number to call when people are in danger.
     #[serde(default)]
     pub emergency_phone: Option<String>,
@@ -35,6 +39,9 @@ pub struct Home {
     /// Rooms, and outdoor places.
     #[serde(default)]
     pub spaces: Vec<Space>,
+    /// Doors, openings and stairs: how people get from one space to the next.
+    #[serde(default)]
+    pub passages: Vec<Passage>,
     /// Everything that was installed.
     #[serde(default)]
     pub components: Vec<Component>,
@@ -50,9 +57,18 @@ pub struct Home {
     /// Upkeep.
     #[serde(default)]
     pub jobs: Vec<Job>,
+    /// What was done of it, in the order of the file.
+    #[serde(default)]
+    pub done: Vec<Done>,
+    /// What is ticked off of the things to do once after moving in.
+    #[serde(default)]
+    pub move_in: Vec<MovedIn>,
     /// Papers and pictures.
     #[serde(default)]
     pub documents: Vec<Document>,
+    /// Walks to devices that were practised, in the order they were made.
+    #[serde(default)]
+    pub drills: Vec<Drill>,
 }
 
 /// Units for display; the file is always SI.
@@ -95,6 +111,9 @@ pub struct Plan {
     pub top_m: f64,
     /// How wide the picture is, in metres.
     pub width_m: f64,
+    /// True if the picture is drawn mirrored, left for right, in the place that it has.
+    #[serde(default)]
+    pub mirrored: bool,
 }
 
 /// A room, or a place outdoors.
@@ -114,6 +133,26 @@ pub struct Space {
     /// True outdoors: preferred for letting sewage out.
     #[serde(default)]
     pub outdoors: bool,
+}
+
+/// A way on foot from one space to the next: a door, an opening, a hatch, a flight of stairs.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Passage {
+    /// Ids of the two spaces. It is walked both ways.
+    pub between: (String, String),
+    /// Where it is on the level of the first space, in metres; for stairs, where they begin there.
+    #[serde(default)]
+    pub at: Option<(f64, f64)>,
+    /// True for stairs, which lead to another level.
+    #[serde(default)]
+    pub stairs: bool,
+    /// Where stairs end on the level of the second space, in metres.
+    #[serde(default)]
+    pub to_at: Option<(f64, f64)>,
+    /// Anything else.
+    #[serde(default)]
+    pub note: Option<String>,
 }
 
 /// Something installed.
@@ -171,6 +210,15 @@ pub struct Component {
     /// The circuit it is on, as the panel directory writes it, such as `9,11,13`.
     #[serde(default)]
     pub circuit: Option<String>,
+    /// True for a breaker or outlet that also trips on arcs, and has a button to test that.
+    #[serde(default)]
+    pub arc_fault: bool,
+    /// The day it was put in, or made.
+    #[serde(default)]
+    pub installed: Option<Date>,
+    /// The duct through which a dryer blows outdoors.
+    #[serde(default)]
+    pub duct: Option<Duct>,
     /// What its lamp or button tells.
     #[serde(default)]
     pub lamp: Option<String>,
@@ -180,6 +228,22 @@ pub struct Component {
     /// Anything else.
     #[serde(default)]
     pub note: Option<String>,
+    /// True if its note and photo are for those who live here alone: they are left out of a copy and
+    /// of what the next owner gets.
+    #[serde(default)]
+    pub private: bool,
+}
+
+/// The duct of a clothes dryer, from the hose behind it to the outdoors.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[serde(default, deny_unknown_fields)]
+pub struct Duct {
+    /// How long the straight pieces are together, in metres.
+    pub length_m: Option<f64>,
+    /// How many elbows of 90 degrees it has.
+    pub quarter_elbows: u32,
+    /// How many elbows of 45 degrees it has.
+    pub eighth_elbows: u32,
 }
 
 /// What a connection carries.
@@ -349,9 +413,13 @@ impl Component {
             owner: None,
             panel: None,
             circuit: None,
+            arc_fault: false,
+            installed: None,
+            duct: None,
             lamp: None,
             photo: None,
             note: None,
+            private: false,
         }
     }
 
@@ -380,6 +448,26 @@ impl Component {
     #[must_use]
     pub fn is_critical(&self) -> bool {
         self.critical || self.kind.is_critical()
+    }
+}
+
+impl Passage {
+    /// A door or an opening with nothing known but the spaces on its sides.
+    #[must_use]
+    pub fn new(one: &str, other: &str) -> Self {
+        Self {
+            between: (one.to_owned(), other.to_owned()),
+            at: None,
+            stairs: false,
+            to_at: None,
+            note: None,
+        }
+    }
+
+    /// Where it is on the level of the second space, in metres: a door is in one place for both.
+    #[must_use]
+    pub fn other_at(&self) -> Option<(f64, f64)> {
+        if self.stairs { self.to_at } else { self.at }
     }
 }
 

@@ -77,13 +77,14 @@ fn read_home(text: &str, scan: &Scan, found: &mut Vec<Found>) -> Option<(Home, K
 
     let mut fields = Fields::new(text, "Home".to_owned(), scan.root.span.start, pieces, found);
     let mut home = Home {
-        format: read_format(&mut fields),
+        format: read_format(&mut fields, FORMAT),
         name: fields.needed_text("name").unwrap_or_else(|| {
             fields.leave("name");
             String::new()
         }),
         units: fields.choice("units", Severity::Error).or(Units::default(), Units::default()),
         language: fields.text("language"),
+        address: fields.text("address"),
         emergency_phone: fields.text("emergency_phone"),
         usual_space: fields.reference("usual_space"),
         ..Home::default()
@@ -92,12 +93,16 @@ fn read_home(text: &str, scan: &Scan, found: &mut Vec<Found>) -> Option<(Home, K
     let mut lists = Lists {
         levels: slots(&mut fields),
         spaces: slots(&mut fields),
+        passages: slots(&mut fields),
         components: slots(&mut fields),
         connections: slots(&mut fields),
         contacts: slots(&mut fields),
         warranties: slots(&mut fields),
         jobs: slots(&mut fields),
+        done: slots(&mut fields),
+        move_in: slots(&mut fields),
         documents: slots(&mut fields),
+        drills: slots(&mut fields),
     };
     fields.finish();
     let Fields { mut left, references, .. } = fields;
@@ -124,12 +129,16 @@ fn read_home(text: &str, scan: &Scan, found: &mut Vec<Found>) -> Option<(Home, K
 
     home.levels = settle(text, lists.levels, &mut kept);
     home.spaces = settle(text, lists.spaces, &mut kept);
+    home.passages = settle(text, lists.passages, &mut kept);
     home.components = settle(text, lists.components, &mut kept);
     home.connections = settle(text, lists.connections, &mut kept);
     home.contacts = settle(text, lists.contacts, &mut kept);
     home.warranties = settle(text, lists.warranties, &mut kept);
     home.jobs = settle(text, lists.jobs, &mut kept);
+    home.done = settle(text, lists.done, &mut kept);
+    home.move_in = settle(text, lists.move_in, &mut kept);
     home.documents = settle(text, lists.documents, &mut kept);
+    home.drills = settle(text, lists.drills, &mut kept);
     for piece in left {
         let instead = piece.field.as_deref().and_then(|field| home_written(&home, field));
         kept.pieces.push(kept_field("", "", piece, instead));
@@ -138,18 +147,18 @@ fn read_home(text: &str, scan: &Scan, found: &mut Vec<Found>) -> Option<(Home, K
 }
 
 /// The version of the format. One that is missing or unreadable counts as the newest.
-fn read_format(fields: &mut Fields<'_, '_>) -> u32 {
+pub(crate) fn read_format(fields: &mut Fields<'_, '_>, newest: u32) -> u32 {
     let Some(piece) = fields.take("format") else {
-        let problem = Found::error(fields.at, "format-missing").with("newest", FORMAT.to_string());
+        let problem = Found::error(fields.at, "format-missing").with("newest", newest.to_string());
         fields.report(problem);
-        return FORMAT;
+        return newest;
     };
     match fields.leaf::<u32>(piece) {
         Ok(format) => {
-            if format > FORMAT {
+            if format > newest {
                 let problem = fields
                     .problem(piece, "format-newer", "format", Severity::Error)
-                    .with("newest", FORMAT.to_string());
+                    .with("newest", newest.to_string());
                 fields.report(problem);
             }
             format
@@ -157,15 +166,15 @@ fn read_format(fields: &mut Fields<'_, '_>) -> u32 {
         Err(_) => {
             let problem = fields
                 .problem(piece, "format-unreadable", "format", Severity::Error)
-                .with("newest", FORMAT.to_string());
+                .with("newest", newest.to_string());
             fields.report(problem);
-            FORMAT
+            newest
         }
     }
 }
 
 /// The sound elements of a list; the rest goes to `kept`.
-fn settle<T: Stored>(text: &str, slots: Vec<Slot<T>>, kept: &mut Kept) -> Vec<T> {
+pub(crate) fn settle<T: Stored>(text: &str, slots: Vec<Slot<T>>, kept: &mut Kept) -> Vec<T> {
     let keys = keys(slots.iter().filter_map(|slot| slot.sound.as_ref()).map(|s| &s.value));
     let mut keys = keys.into_iter();
     let mut after = None;
@@ -191,7 +200,12 @@ fn settle<T: Stored>(text: &str, slots: Vec<Slot<T>>, kept: &mut Kept) -> Vec<T>
     values
 }
 
-fn kept_field(list: &str, element: &str, left: Left, instead: Option<String>) -> KeptPiece {
+pub(crate) fn kept_field(
+    list: &str,
+    element: &str,
+    left: Left,
+    instead: Option<String>,
+) -> KeptPiece {
     KeptPiece {
         list: list.to_owned(),
         text: left.text,

@@ -8,11 +8,12 @@ use crate::decode::{Fields, Left, Limits, Reference, present, slice, struct_fiel
 use crate::report::Found;
 use crate::scan::{Field, Form, Piece};
 use crate::{
-    Closes, Component, Connection, Contact, DeviceState, Document, Job, Level, OperableBy,
-    Operates, Plan, Position, Severity, Space, Warranty,
+    Closes, Component, Connection, Contact, DeviceState, Document, Done, Duct, Job, Level, MovedIn,
+    OperableBy, Operates, Passage, Plan, Position, Severity, Space, Warranty,
 };
 
 /// Longest spans of time that are taken, so that dates stay within the calendar: a thousand years.
+const MOST_YEARS: u32 = 1_000;
 const MOST_MONTHS: u32 = 12_000;
 const MOST_DAYS: u32 = 366_000;
 
@@ -126,19 +127,28 @@ fn element<T: Element>(
 
 /// What an element is called in a problem: its id, its ends, or its number in the list.
 fn label(text: &str, fields: &[Field], number: usize) -> String {
-    let value = |name: &str| {
-        let field = fields.iter().find(|f| slice(text, &f.name) == name)?;
-        let piece = present(text, &field.value)?;
+    let quoted = |piece: &Piece| {
         let inside = slice(text, &piece.span).strip_prefix('"')?.strip_suffix('"')?;
         (!inside.is_empty() && inside.chars().count() <= 40).then_some(inside)
+    };
+    let value = |name: &str| {
+        let field = fields.iter().find(|f| slice(text, &f.name) == name)?;
+        quoted(present(text, &field.value)?)
     };
     if let Some(id) = value("id") {
         return id.to_owned();
     }
-    match (value("from"), value("to")) {
-        (Some(from), Some(to)) => format!("{from}..{to}"),
-        _ => format!("#{number}"),
+    if let (Some(from), Some(to)) = (value("from"), value("to")) {
+        return format!("{from}..{to}");
     }
+    let between = fields.iter().find(|f| slice(text, &f.name) == "between").map(|f| &f.value.form);
+    if let Some(Form::Tuple { items, .. }) = between
+        && let [one, other] = items.as_slice()
+        && let [Some(one), Some(other)] = [one, other].map(quoted)
+    {
+        return format!("{one}..{other}");
+    }
+    format!("#{number}")
 }
 
 impl Fields<'_, '_> {
@@ -209,7 +219,8 @@ fn read_plan(fields: &mut Fields<'_, '_>) -> Option<Plan> {
     // A picture without width would put every pin on one spot.
     fields.need("width_m");
     let width_m = fields.number("width_m", Limits(0.001, 1e9));
-    Some(Plan { picture: picture?, left_m, top_m, width_m: width_m? })
+    let mirrored = fields.yes_or_no("mirrored").unwrap_or_default();
+    Some(Plan { picture: picture?, left_m, top_m, width_m: width_m?, mirrored })
 }
 
 impl Element for Space {
@@ -231,6 +242,30 @@ impl Element for Space {
 
     fn id(&self) -> Option<&str> {
         Some(&self.id)
+    }
+}
+
+impl Element for Passage {
+    const LIST: &'static str = "passages";
+    const NAME: &'static str = "Passage";
+
+    fn read(fields: &mut Fields<'_, '_>) -> Option<Self> {
+        fields.need("between");
+        let between = fields.pair("between");
+        let mut point = |name| fields.points(name, "place", |(x, y): &(f64, f64)| vec![*x, *y]);
+        let at = point("at");
+        let to_at = point("to_at");
+        let stairs = fields.yes_or_no("stairs").unwrap_or_default();
+        let note = fields.text("note");
+        Some(Self { between: between?, at, stairs, to_at, note })
+    }
+
+    fn id(&self) -> Option<&str> {
+        None
+    }
+
+    fn key(&self) -> String {
+        format!("{}..{}", self.between.0, self.between.1)
     }
 }
 
@@ -261,9 +296,13 @@ impl Element for Component {
             owner: fields.reference("owner"),
             panel: fields.text("panel"),
             circuit: fields.text("circuit"),
+            arc_fault: fields.yes_or_no("arc_fault").unwrap_or_default(),
+            installed: fields.date("installed"),
+            duct: fields.nested("duct", |fields| Some(read_duct(fields))),
             lamp: fields.text("lamp"),
             photo: fields.text("photo"),
             note: fields.text("note"),
+            private: fields.yes_or_no("private").unwrap_or_default(),
             ..Self::new("", kind, &name)
         };
         Some(Self { id: id?, ..component })
@@ -287,6 +326,16 @@ fn read_operates(fields: &mut Fields<'_, '_>) -> Operates {
         tool: fields.text("tool"),
         exercised: fields.date("exercised"),
         seconds: fields.number("seconds", Limits::NOT_NEGATIVE),
+    }
+}
+
+fn read_duct(fields: &mut Fields<'_, '_>) -> Duct {
+    /// More elbows than any duct has room for.
+    const MOST_ELBOWS: u32 = 50;
+    Duct {
+        length_m: fields.number("length_m", Limits::NOT_NEGATIVE),
+        quarter_elbows: fields.whole("quarter_elbows", 0, MOST_ELBOWS).unwrap_or_default(),
+        eighth_elbows: fields.whole("eighth_elbows", 0, MOST_ELBOWS).unwrap_or_default(),
     }
 }
 
@@ -348,8 +397,9 @@ impl Element for Contact {
         let name = fields.own_name(id.as_deref().unwrap_or_default());
         let phone = fields.text("phone");
         let role = fields.choice("role", Severity::Warning).known();
+        let hours = fields.text("hours");
         let note = fields.text("note");
-        Some(Self { id: id?, name, phone, role, note })
+        Some(Self { id: id?, name, phone, role, hours, note })
     }
 
     fn id(&self) -> Option<&str> {
@@ -364,15 +414,17 @@ impl Element for Warranty {
     fn read(fields: &mut Fields<'_, '_>) -> Option<Self> {
         let id = fields.own_id();
         let name = fields.own_name(id.as_deref().unwrap_or_default());
+        let kind = fields.choice("kind", Severity::Warning).known();
         let contact = fields.reference("contact");
         let covers = fields.ids("covers");
         let media =
             fields.list("media", |fields, piece| fields.choice_of("media", piece, Severity::Error));
         fields.need("from");
         let from = fields.date("from");
+        let years = fields.whole("years", 0, MOST_YEARS);
         let days = fields.whole("days", 0, MOST_DAYS);
         let months = fields.whole("months", 0, MOST_MONTHS);
-        Some(Self { id: id?, name, contact, covers, media, from: from?, days, months })
+        Some(Self { id: id?, name, kind, contact, covers, media, from: from?, years, days, months })
     }
 
     fn id(&self) -> Option<&str> {
@@ -387,16 +439,67 @@ impl Element for Job {
     fn read(fields: &mut Fields<'_, '_>) -> Option<Self> {
         let id = fields.own_id();
         let name = fields.own_name(id.as_deref().unwrap_or_default());
+        let stands_for = fields.text("stands_for");
         let components = fields.ids("components");
+        let how = fields.text("how");
         // Every nought months would be due without end.
         let every_months = fields.whole("every_months", 1, MOST_MONTHS);
         let last_done = fields.date("last_done");
         let note = fields.text("note");
-        Some(Self { id: id?, name, components, every_months, last_done, note })
+        Some(Self { id: id?, name, stands_for, components, how, every_months, last_done, note })
     }
 
     fn id(&self) -> Option<&str> {
         Some(&self.id)
+    }
+}
+
+impl Element for Done {
+    const LIST: &'static str = "done";
+    const NAME: &'static str = "Done";
+
+    fn read(fields: &mut Fields<'_, '_>) -> Option<Self> {
+        let job = fields.needed_text("job");
+        fields.need("on");
+        let on = fields.date("on");
+        let by = fields.text("by");
+        let components = fields.ids("components");
+        let finding = fields.choice("finding", Severity::Warning).known();
+        let note = fields.text("note");
+        Some(Self { job: job?, on: on?, by, components, finding, note })
+    }
+
+    fn id(&self) -> Option<&str> {
+        None
+    }
+
+    fn key(&self) -> String {
+        format!("{} {}", self.job, self.on)
+    }
+}
+
+impl Element for MovedIn {
+    const LIST: &'static str = "move_in";
+    const NAME: &'static str = "MovedIn";
+
+    fn read(fields: &mut Fields<'_, '_>) -> Option<Self> {
+        let item = fields.needed_text("item");
+        fields.need("on");
+        let on = fields.date("on");
+        let by = fields.needed_text("by").unwrap_or_else(|| {
+            fields.leave("by");
+            String::new()
+        });
+        let note = fields.text("note");
+        Some(Self { item: item?, on: on?, by, note })
+    }
+
+    fn id(&self) -> Option<&str> {
+        None
+    }
+
+    fn key(&self) -> String {
+        self.item.clone()
     }
 }
 
@@ -409,7 +512,8 @@ impl Element for Document {
         let name = fields.own_name(id.as_deref().unwrap_or_default());
         let file = fields.text("file");
         let components = fields.ids("components");
-        Some(Self { id: id?, name, file, components })
+        let private = fields.yes_or_no("private").unwrap_or_default();
+        Some(Self { id: id?, name, file, components, private })
     }
 
     fn id(&self) -> Option<&str> {

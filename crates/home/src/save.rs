@@ -7,8 +7,8 @@ use crate::kept::{Kept, KeptPiece, KeptPlace};
 use crate::layout::{Entry, Node};
 use crate::read::Element;
 use crate::{
-    Component, Connection, Contact, Document, FORMAT, Home, Job, Level, OperableBy, Operates, Plan,
-    Space, Units, Warranty,
+    Component, Connection, Contact, Document, Done, Drill, Duct, FORMAT, Home, Job, Level, MovedIn,
+    OperableBy, Operates, Passage, Plan, Space, Units, Warranty,
 };
 
 /// The text of the home's file. The same home gives the same bytes.
@@ -43,12 +43,16 @@ pub fn save(home: &Home, kept: &Kept) -> String {
     }
     left.list(&home.levels, &mut fields);
     left.list(&home.spaces, &mut fields);
+    left.list(&home.passages, &mut fields);
     left.list(&home.components, &mut fields);
     left.list(&home.connections, &mut fields);
     left.list(&home.contacts, &mut fields);
     left.list(&home.warranties, &mut fields);
     left.list(&home.jobs, &mut fields);
+    left.list(&home.done, &mut fields);
+    left.list(&home.move_in, &mut fields);
     left.list(&home.documents, &mut fields);
+    left.list(&home.drills, &mut fields);
     for entry in &entries {
         text.push_str(fields.get(entry.name).map_or("", String::as_str));
     }
@@ -95,13 +99,13 @@ pub(crate) trait Stored: Element {
 }
 
 /// What was put aside, by list and element.
-struct Lefts<'k> {
+pub(crate) struct Lefts<'k> {
     fields: BTreeMap<(&'k str, &'k str), Vec<&'k KeptPiece>>,
     elements: BTreeMap<&'k str, Vec<&'k KeptPiece>>,
 }
 
 impl<'k> Lefts<'k> {
-    fn of(kept: &'k Kept) -> Self {
+    pub(crate) fn of(kept: &'k Kept) -> Self {
         let mut fields: BTreeMap<_, Vec<_>> = BTreeMap::new();
         let mut elements: BTreeMap<_, Vec<_>> = BTreeMap::new();
         for piece in &kept.pieces {
@@ -118,7 +122,13 @@ impl<'k> Lefts<'k> {
     }
 
     /// Puts what was left of one struct over its fields, and returns what belongs to none.
-    fn lay_over(&self, list: &str, key: &str, inside: &str, entries: &mut [Entry]) -> Vec<String> {
+    pub(crate) fn lay_over(
+        &self,
+        list: &str,
+        key: &str,
+        inside: &str,
+        entries: &mut [Entry],
+    ) -> Vec<String> {
         let mut extra = Vec::new();
         for piece in self.fields.get(&(list, key)).into_iter().flatten() {
             let KeptPlace::Field { inner, field, instead, .. } = &piece.place else { continue };
@@ -139,7 +149,7 @@ impl<'k> Lefts<'k> {
     }
 
     /// Writes a list, with what was left of it, unless there is nothing to write.
-    fn list<T: Stored>(&self, elements: &[T], fields: &mut BTreeMap<&str, String>) {
+    pub(crate) fn list<T: Stored>(&self, elements: &[T], fields: &mut BTreeMap<&str, String>) {
         let left = self.elements.get(T::LIST).map(Vec::as_slice).unwrap_or_default();
         if elements.is_empty() && left.is_empty() {
             return;
@@ -210,24 +220,29 @@ fn push_line(text: &mut String, line: &str) {
 }
 
 /// The fields of the home; its lists are empty here and are written by [`Lefts::list`].
-fn home_entries(home: &Home) -> Vec<Entry> {
+pub(crate) fn home_entries(home: &Home) -> Vec<Entry> {
     let mut entries = vec![
         Entry::new("format", Some(Node::Leaf(FORMAT.to_string()))),
         Entry::new("name", Some(text(&home.name))),
         Entry::new("units", unless(home.units == Units::default(), word(&home.units))),
         Entry::new("language", home.language.as_deref().map(text)),
+        Entry::new("address", home.address.as_deref().map(text)),
         Entry::new("emergency_phone", home.emergency_phone.as_deref().map(text)),
         Entry::new("usual_space", home.usual_space.as_deref().map(text)),
     ];
     let lists = [
         Level::LIST,
         Space::LIST,
+        Passage::LIST,
         Component::LIST,
         Connection::LIST,
         Contact::LIST,
         Warranty::LIST,
         Job::LIST,
+        Done::LIST,
+        MovedIn::LIST,
         Document::LIST,
+        Drill::LIST,
     ];
     entries.extend(lists.map(|name| Entry::new(name, None)));
     entries
@@ -250,6 +265,7 @@ fn plan(plan: &Plan) -> Node {
         Entry::new("left_m", unless_zero(plan.left_m)),
         Entry::new("top_m", unless_zero(plan.top_m)),
         Entry::new("width_m", Some(number(plan.width_m))),
+        Entry::new("mirrored", plan.mirrored.then(yes)),
     ])
 }
 
@@ -262,6 +278,20 @@ impl Stored for Space {
             Entry::new("level", self.level.as_deref().map(text)),
             Entry::new("outline", unless(self.outline.is_empty(), Node::List(outline.collect()))),
             Entry::new("outdoors", self.outdoors.then(yes)),
+        ]
+    }
+}
+
+impl Stored for Passage {
+    fn entries(&self) -> Vec<Entry> {
+        let (one, other) = (quoted(&self.between.0), quoted(&self.between.1));
+        let point = |at: Option<(f64, f64)>| at.map(|(x, y)| Node::Leaf(format!("({x:?}, {y:?})")));
+        vec![
+            Entry::new("between", Some(Node::Leaf(format!("({one}, {other})")))),
+            Entry::new("at", point(self.at)),
+            Entry::new("stairs", self.stairs.then(yes)),
+            Entry::new("to_at", point(self.to_at)),
+            Entry::new("note", self.note.as_deref().map(text)),
         ]
     }
 }
@@ -289,11 +319,24 @@ impl Stored for Component {
             Entry::new("owner", self.owner.as_deref().map(text)),
             Entry::new("panel", self.panel.as_deref().map(text)),
             Entry::new("circuit", self.circuit.as_deref().map(text)),
+            Entry::new("arc_fault", self.arc_fault.then(yes)),
+            Entry::new("installed", self.installed.map(|day| text(&day.to_string()))),
+            Entry::new("duct", self.duct.as_ref().map(duct)),
             Entry::new("lamp", self.lamp.as_deref().map(text)),
             Entry::new("photo", self.photo.as_deref().map(text)),
             Entry::new("note", self.note.as_deref().map(text)),
+            Entry::new("private", self.private.then(yes)),
         ]
     }
+}
+
+fn duct(duct: &Duct) -> Node {
+    let elbows = |count: u32| unless(count == 0, word(&count));
+    Node::Struct(vec![
+        Entry::new("length_m", duct.length_m.map(number)),
+        Entry::new("quarter_elbows", elbows(duct.quarter_elbows)),
+        Entry::new("eighth_elbows", elbows(duct.eighth_elbows)),
+    ])
 }
 
 fn operates(operates: &Operates) -> Node {
@@ -334,6 +377,7 @@ impl Stored for Contact {
             Entry::new("name", Some(text(&self.name))),
             Entry::new("phone", self.phone.as_deref().map(text)),
             Entry::new("role", self.role.as_ref().map(word)),
+            Entry::new("hours", self.hours.as_deref().map(text)),
             Entry::new("note", self.note.as_deref().map(text)),
         ]
     }
@@ -345,10 +389,12 @@ impl Stored for Warranty {
         vec![
             Entry::new("id", Some(text(&self.id))),
             Entry::new("name", Some(text(&self.name))),
+            Entry::new("kind", self.kind.as_ref().map(word)),
             Entry::new("contact", self.contact.as_deref().map(text)),
             Entry::new("covers", texts(&self.covers)),
             Entry::new("media", unless(self.media.is_empty(), media)),
             Entry::new("from", Some(text(&self.from.to_string()))),
+            Entry::new("years", self.years.as_ref().map(word)),
             Entry::new("days", self.days.as_ref().map(word)),
             Entry::new("months", self.months.as_ref().map(word)),
         ]
@@ -360,9 +406,35 @@ impl Stored for Job {
         vec![
             Entry::new("id", Some(text(&self.id))),
             Entry::new("name", Some(text(&self.name))),
+            Entry::new("stands_for", self.stands_for.as_deref().map(text)),
             Entry::new("components", texts(&self.components)),
+            Entry::new("how", self.how.as_deref().map(text)),
             Entry::new("every_months", self.every_months.as_ref().map(word)),
             Entry::new("last_done", self.last_done.map(|day| text(&day.to_string()))),
+            Entry::new("note", self.note.as_deref().map(text)),
+        ]
+    }
+}
+
+impl Stored for Done {
+    fn entries(&self) -> Vec<Entry> {
+        vec![
+            Entry::new("job", Some(text(&self.job))),
+            Entry::new("on", Some(text(&self.on.to_string()))),
+            Entry::new("by", self.by.as_deref().map(text)),
+            Entry::new("components", texts(&self.components)),
+            Entry::new("finding", self.finding.as_ref().map(word)),
+            Entry::new("note", self.note.as_deref().map(text)),
+        ]
+    }
+}
+
+impl Stored for MovedIn {
+    fn entries(&self) -> Vec<Entry> {
+        vec![
+            Entry::new("item", Some(text(&self.item))),
+            Entry::new("on", Some(text(&self.on.to_string()))),
+            Entry::new("by", Some(text(&self.by))),
             Entry::new("note", self.note.as_deref().map(text)),
         ]
     }
@@ -375,12 +447,17 @@ impl Stored for Document {
             Entry::new("name", Some(text(&self.name))),
             Entry::new("file", self.file.as_deref().map(text)),
             Entry::new("components", texts(&self.components)),
+            Entry::new("private", self.private.then(yes)),
         ]
     }
 }
 
 /// A text in quotes. Letters of every language stand as they are.
-fn text(value: &str) -> Node {
+pub(crate) fn text(value: &str) -> Node {
+    Node::Leaf(quoted(value))
+}
+
+pub(crate) fn quoted(value: &str) -> String {
     let mut quoted = String::with_capacity(value.len() + 2);
     quoted.push('"');
     for c in value.chars() {
@@ -399,7 +476,7 @@ fn text(value: &str) -> Node {
         }
     }
     quoted.push('"');
-    Node::Leaf(quoted)
+    quoted
 }
 
 fn texts(values: &[String]) -> Option<Node> {
@@ -407,19 +484,19 @@ fn texts(values: &[String]) -> Option<Node> {
 }
 
 /// A name of the model, or a whole number: they are written as Rust writes them.
-fn word<T: Debug>(value: &T) -> Node {
+pub(crate) fn word<T: Debug>(value: &T) -> Node {
     Node::Leaf(format!("{value:?}"))
 }
 
-fn number(value: f64) -> Node {
+pub(crate) fn number(value: f64) -> Node {
     Node::Leaf(format!("{value:?}"))
 }
 
-fn yes() -> Node {
+pub(crate) fn yes() -> Node {
     Node::Leaf("true".to_owned())
 }
 
-fn unless(is_default: bool, node: Node) -> Option<Node> {
+pub(crate) fn unless(is_default: bool, node: Node) -> Option<Node> {
     (!is_default).then_some(node)
 }
 

@@ -471,6 +471,52 @@ fn an_owner_may_be_told_in_words_where_there_are_no_contacts() {
 }
 
 #[test]
+fn passages_that_lead_nowhere_are_left_out_and_odd_ones_are_told() {
+    let home = check(
+        r#"Home(format: 1, name: "H",
+    levels: [(id: "low", name: "Low"), (id: "high", name: "High", elevation_m: 2.5)],
+    spaces: [
+        (id: "hall", name: "Hall", level: "low"),
+        (id: "bath", name: "Bath", level: "low"),
+        (id: "loft", name: "Loft", level: "high"),
+        (id: "yard", name: "Yard"),
+    ],
+    passages: [
+        (between: ("hall", "bath"), at: (1.0, 2.0), note: "sticks"),
+        (between: ("hall", "loft"), at: (1.0, 2.0), stairs: true, to_at: (1.0, 5.0)),
+        (between: ("hall", "yard")),
+        (between: ("hall", ⟦!unknown-id⟧"bat")),
+        (between: ⟦!passage-to-itself⟧("hall", "hall")),
+        (between: ("hall", "bath"), stairs: ⟦?stairs-on-one-level⟧true),
+        (between: ⟦?door-between-levels⟧("bath", "loft")),
+        (between: ("bath", "yard"), to_at: ⟦!door-in-two-places⟧(1.0, 2.0)),
+        (between: ("bath", "yard"), at: ⟦!wrong-type⟧(1.0, 2.0, 3.0)),
+        (between: ⟦!wrong-type⟧"hall"),
+        (between: ⟦!wrong-type⟧("hall", "bath", "loft")),
+        (between: ("hall", ⟦!wrong-type⟧5)),
+        ⟦!missing-field⟧(at: (1.0, 2.0)),
+    ],
+    components: [(id: "tap", kind: Tap, name: "Tap")],
+)"#,
+    )
+    .home
+    .unwrap();
+    let told: Vec<_> = home.passages.iter().map(|p| (p.between.1.as_str(), p.other_at())).collect();
+    assert_eq!(
+        told,
+        [
+            ("bath", Some((1.0, 2.0))),
+            ("loft", Some((1.0, 5.0))),
+            ("yard", None),
+            ("bath", None),
+            ("loft", None),
+            ("yard", None),
+            ("yard", None),
+        ]
+    );
+}
+
+#[test]
 fn connections_that_cannot_be() {
     let opened = check(&home(
         r#"(id: "panel", kind: Panel, name: "P"), (id: "sewer", kind: SewerMain, name: "S"),

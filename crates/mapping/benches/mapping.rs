@@ -1,5 +1,5 @@
 //! How long it takes.
-use criterion::{criterion_group, criterion_main, Criterion};
+use criterion::{Criterion, criterion_group, criterion_main};
 fn none(_: &mut Criterion) {}
 criterion_group!(benches, none);
 criterion_main!(benches);

@@ -4,6 +4,7 @@ use std::path::PathBuf;
 
 use clap::{Args, Parser, Subcommand};
 use quarterturn_home::Date;
+use quarterturn_papers::Paper;
 
 /// What to close, open, reset or look at in a house when something goes wrong, worked out from a
 /// map of its systems.
@@ -30,6 +31,8 @@ pub(crate) enum Command {
     },
     /// Answer a trouble at a spot
     Answer(AnswerArguments),
+    /// Write the papers: fridge-door sheet, panel directory, valve list, tags, handover pack, phone page
+    Papers(PapersArguments),
     /// Tell what the map of a home lacks or gets wrong
     Check {
         /// Folder of the home, or its home.ron
@@ -68,4 +71,25 @@ pub(crate) struct AnswerArguments {
     /// Write JSON
     #[arg(long)]
     pub(crate) json: bool,
+}
+
+#[derive(Debug, Args)]
+pub(crate) struct PapersArguments {
+    /// Folder of the home, or its home.ron
+    #[arg(value_name = "HOME")]
+    pub(crate) home: PathBuf,
+    /// Folder to write into; it is made if it is not there
+    #[arg(long, value_name = "DIR")]
+    pub(crate) to: PathBuf,
+    /// Size of the paper: a4 or letter; by the home's units without it
+    #[arg(long, value_name = "SIZE", value_parser = paper)]
+    pub(crate) paper: Option<Paper>,
+    /// The day to print, such as 2026-05-02; the machine's own without it
+    #[arg(long, value_name = "DAY")]
+    pub(crate) today: Option<Date>,
+}
+
+fn paper(word: &str) -> Result<Paper, String> {
+    let known: Vec<&str> = Paper::ALL.iter().map(|(_, word)| *word).collect();
+    Paper::from_word(word).ok_or_else(|| format!("there is: {}", known.join(", ")))
 }

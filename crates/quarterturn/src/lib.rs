@@ -9,7 +9,8 @@
 //! ```
 
 mod arguments;
-mod last_home;
+mod papers;
+mod settings;
 mod text;
 
 use std::ffi::OsString;
@@ -21,7 +22,7 @@ use quarterturn_guidance::{Catalogue, Question, Seen, Spot, Trouble, fill};
 use quarterturn_home::{Home, Severity, nearest_few};
 use quarterturn_window::{NotOpened, Opening};
 
-use crate::arguments::{AnswerArguments, Arguments, Command};
+use crate::arguments::{AnswerArguments, Arguments, Command, PapersArguments};
 
 /// Done.
 pub const DONE: u8 = 0;
@@ -72,6 +73,11 @@ fn obey(parsed: Arguments, out: &mut dyn Write, err: &mut dyn Write) -> io::Resu
             troubles(json, &asked.unwrap_or_else(Catalogue::english), out)
         }
         Some(Command::Answer(arguments)) => answer(&arguments, asked, out, err),
+        Some(Command::Papers(PapersArguments { home, to, paper, today })) => {
+            let Some((opening, words)) = open(&home, asked, err)? else { return Ok(BAD_INPUT) };
+            let today = today.or_else(quarterturn_window::today);
+            papers::write_all(&opening, &words, &to, paper, today, out, err)
+        }
         Some(Command::Check { home, json }) => check(&home, json, asked, out, err),
     }
 }
@@ -97,6 +103,9 @@ fn open_window(
     out: &mut dyn Write,
     err: &mut dyn Write,
 ) -> io::Result<u8> {
+    let settings = settings::recall();
+    // Words typed on the command line come before what was chosen in the window.
+    let asked = asked.or_else(|| Catalogue::find(settings.language.as_deref()?));
     let (opening, words) = match home {
         Some(path) => match open(path, asked, err)? {
             Some(opened) => opened,
@@ -104,18 +113,20 @@ fn open_window(
         },
         // A last home that is gone is no reason not to open.
         None => {
-            let opening = last_home::recall()
-                .and_then(|path| Opening::read(&path).ok())
+            let opening = settings
+                .last_home
+                .as_deref()
+                .and_then(|path| Opening::read(path).ok())
                 .unwrap_or_else(Opening::built_in);
             let words = words_for(asked, Some(&opening.home));
             (opening, words)
         }
     };
-    if let Some(folder) = &opening.folder {
-        last_home::remember(folder);
-    }
     let spoken = Catalogue::in_language(words.language());
-    let Err(no_display) = quarterturn_window::run(opening, spoken) else { return Ok(DONE) };
+    let Err(no_display) = quarterturn_window::run(opening, spoken, settings, settings::remember)
+    else {
+        return Ok(DONE);
+    };
     match no_display.why {
         Some(why) => writeln!(err, "{}", words.fill("cli-no-window", &[fill("why", &why)]))?,
         None => writeln!(err, "{}", words.text("cli-no-display"))?,

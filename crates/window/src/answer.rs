@@ -1,40 +1,90 @@
 //! The third page: what to do.
 
 use egui::{Align, Layout, Stroke, Ui, UiBuilder, vec2};
-use quarterturn_guidance::{Answer, Call, Caution, Signal, Spot, fill};
+use quarterturn_guidance::{Answer, Caution, Signal, Spot, count, fill};
 
-use crate::ask::Command;
-use crate::controls::{button, card, end_ui, section, soft, strong};
-use crate::steps::{device_ui, later_ui, now_ui, words_ui};
-use crate::tokens::{
-    self, GAP, PHONE_WIDTH, Palette, ROUND, SIGNAL_WIDTH, TEXT_COLUMN, TOUCH, size,
-};
+use crate::ask::{Command, Tab};
+use crate::controls::{button, card, chosen_button, end_ui, soft, strong};
+use crate::pictures::Pictures;
+use crate::steps::{self, device_ui, words_ui};
+use crate::tokens::{self, GAP, Palette, ROUND, SIGNAL_WIDTH, TEXT_COLUMN, TOUCH, size};
 use crate::view::View;
-use crate::{more, place, plot, signs, troubles};
+use crate::{after, call, more, place, plot, signs, troubles};
 
 /// What counts now: what can kill, and the step to do.
-pub(crate) fn first_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer, out: &mut Vec<Command>) {
-    asked_ui(ui, view, out);
+pub(crate) fn now_ui(
+    ui: &mut Ui,
+    view: &View<'_>,
+    answer: &Answer,
+    pictures: &mut Pictures,
+    out: &mut Vec<Command>,
+) {
     cautions_ui(ui, view, &by_weight(&answer.cautions).0);
     if !answer.mapped {
-        ui.label(soft(ui, view.text("not-mapped")));
+        ui.add(egui::Label::new(soft(ui, view.text("not-mapped"))).wrap());
     }
     failed_ui(ui, view, out);
-    now_ui(ui, view, answer, out);
+    steps::now_ui(ui, view, answer, pictures, out);
 }
 
-/// All the rest of the answer.
-pub(crate) fn rest_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer, out: &mut Vec<Command>) {
-    cautions_ui(ui, view, &by_weight(&answer.cautions).1);
-    later_ui(ui, view, answer);
-    plot::choices_ui(ui, view, answer);
-    more::check_ui(ui, view, answer, out);
-    more::goes_off_ui(ui, view, answer);
-    calls_ui(ui, view, &answer.call);
-    more::relief_ui(ui, view, answer);
-    more::suspects_ui(ui, view, answer);
-    more::sets_ui(ui, view, answer, out);
-    more::restore_ui(ui, view, answer);
+/// The part of the answer that was turned to. Below the step to do now stand what else could hurt and
+/// how to find the cause.
+pub(crate) fn part_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer, out: &mut Vec<Command>) {
+    match view.asked.tab {
+        Tab::Now => {
+            cautions_ui(ui, view, &by_weight(&answer.cautions).1);
+            more::check_ui(ui, view, answer, out);
+            more::relief_ui(ui, view, answer);
+            more::suspects_ui(ui, view, answer);
+        }
+        Tab::Steps => {
+            steps::steps_ui(ui, view, answer, out);
+            plot::choices_ui(ui, view, answer);
+            more::sets_ui(ui, view, answer, out);
+        }
+        Tab::GoesOff => more::goes_off_ui(ui, view, answer),
+        Tab::Call => call::calls_ui(ui, view, &answer.call),
+        Tab::After => after::after_ui(ui, view, answer, out),
+    }
+}
+
+/// The parts of the answer, all in reach at any time.
+pub(crate) fn tabs_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer, out: &mut Vec<Command>) {
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().button_padding.x = 9.0;
+        for tab in Tab::ALL {
+            let text = match tab {
+                Tab::Steps => {
+                    let n = count("n", steps::as_number(answer.steps.len()));
+                    view.fill("tab-steps-count", &[n])
+                }
+                Tab::GoesOff => {
+                    let off = answer.sets.first().map_or(0, |set| set.goes_off.len());
+                    view.fill("tab-goes-off-count", &[count("n", steps::as_number(off))])
+                }
+                Tab::Now | Tab::Call | Tab::After => view.text(tab.key()),
+            };
+            if chosen_button(ui, &text, view.asked.tab == tab).clicked() {
+                out.push(Command::Turn(tab));
+            }
+        }
+    });
+}
+
+/// The step to do now on one line, while another part is in sight.
+pub(crate) fn back_to_now_ui(
+    ui: &mut Ui,
+    view: &View<'_>,
+    answer: &Answer,
+    out: &mut Vec<Command>,
+) {
+    let Some(step) = view.asked.now(answer).and_then(|at| answer.steps.get(at)) else { return };
+    let (first, _) = steps::first_sentence(&step.text);
+    let text = view.fill("back-to-now", &[fill("step", first)]);
+    if button(ui, &text).clicked() {
+        out.push(Command::Turn(Tab::Now));
+    }
+    ui.add_space(GAP);
 }
 
 /// What can kill, which stands before the first step, and the rest, which must not push that off the
@@ -45,11 +95,7 @@ fn by_weight(cautions: &[Caution]) -> (Vec<&Caution>, Vec<&Caution>) {
 
 /// The answer that fills the window, where the only right thing is to leave and call.
 pub(crate) fn leave_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer, out: &mut Vec<Command>) {
-    let width = ui.available_width().min(TEXT_COLUMN);
-    let left = (ui.available_width() - width) / 2.0;
-    let area = ui.available_rect_before_wrap();
-    let column = egui::Rect::from_min_size(area.min + vec2(left, 0.0), vec2(width, area.height()));
-    ui.scope_builder(UiBuilder::new().max_rect(column), |ui| {
+    column_of_text(ui, |ui| {
         asked_ui(ui, view, out);
         let (grave, rest) = by_weight(&answer.cautions);
         cautions_ui(ui, view, &grave);
@@ -71,10 +117,19 @@ pub(crate) fn leave_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer, out: &mut 
                 });
             });
         }
-        calls_ui(ui, view, &answer.call);
+        call::calls_ui(ui, view, &answer.call);
         cautions_ui(ui, view, &rest);
-        more::restore_ui(ui, view, answer);
+        after::restore_ui(ui, view, answer, out);
     });
+}
+
+/// A column in the middle, no wider than text is read.
+pub(crate) fn column_of_text(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
+    let width = ui.available_width().min(TEXT_COLUMN);
+    let left = (ui.available_width() - width) / 2.0;
+    let area = ui.available_rect_before_wrap();
+    let column = egui::Rect::from_min_size(area.min + vec2(left, 0.0), vec2(width, area.height()));
+    ui.scope_builder(UiBuilder::new().max_rect(column), add);
 }
 
 /// The trouble and the spot, and the way back.
@@ -177,74 +232,17 @@ fn failed_ui(ui: &mut Ui, view: &View<'_>, out: &mut Vec<Command>) {
     for id in &view.asked.failed {
         let name = place::name(view.home, id);
         ui.horizontal_wrapped(|ui| {
-            ui.label(view.fill("left-out", &[fill("device", name)]));
-            if button(ui, &view.fill("works-after-all", &[fill("device", name)])).clicked() {
+            let far = view.asked.out_of_reach.contains(id);
+            let key = if far { "left-out-of-reach" } else { "left-out" };
+            ui.label(view.fill(key, &[fill("device", name)]));
+            let key = if view.asked.out_of_reach.contains(id) {
+                "in-reach-after-all"
+            } else {
+                "works-after-all"
+            };
+            if button(ui, &view.fill(key, &[fill("device", name)])).clicked() {
                 out.push(Command::Works(id.clone()));
             }
         });
     }
-}
-
-/// Whom to call, with the numbers big enough to dial from across the room. A utility that only might
-/// be needed gets one line below those that this trouble needs.
-fn calls_ui(ui: &mut Ui, view: &View<'_>, calls: &[Call]) {
-    if calls.is_empty() {
-        return;
-    }
-    section(ui, &view.text("call"));
-    let palette = Palette::of(ui);
-    // The reason that the answer gives to whoever has no other.
-    let no_reason = view.words.text("why-utility");
-    let (besides, needed): (Vec<&Call>, Vec<&Call>) =
-        calls.iter().partition(|call| call.why == no_reason);
-    let edge = palette.edge_stroke();
-    card(ui, edge, |ui| {
-        for (n, call) in needed.iter().enumerate() {
-            if n > 0 {
-                ui.separator();
-            }
-            call_ui(ui, view, call);
-        }
-        if !besides.is_empty() {
-            if !needed.is_empty() {
-                ui.separator();
-            }
-            besides_ui(ui, view, &besides);
-        }
-    });
-}
-
-/// A line for each, without a reason.
-fn besides_ui(ui: &mut Ui, view: &View<'_>, calls: &[&Call]) {
-    ui.scope(|ui| {
-        ui.spacing_mut().item_spacing.y = 2.0;
-        ui.label(soft(ui, view.text("call-besides")));
-        for call in calls {
-            let name = fill("name", &call.name);
-            ui.add(egui::Label::new(match &call.phone {
-                Some(phone) => view.fill("call-line", &[name, fill("phone", phone)]),
-                None => view.fill("call-line-without", &[name]),
-            }));
-        }
-    });
-}
-
-fn call_ui(ui: &mut Ui, view: &View<'_>, call: &Call) {
-    ui.scope(|ui| {
-        ui.spacing_mut().interact_size.y = 0.0;
-        ui.spacing_mut().item_spacing.y = 0.0;
-        ui.horizontal_top(|ui| {
-            ui.scope(|ui| {
-                ui.set_width(PHONE_WIDTH);
-                ui.add(match &call.phone {
-                    Some(phone) => egui::Label::new(strong(phone.as_str(), size::PHONE)),
-                    None => egui::Label::new(soft(ui, view.text("no-number"))).wrap(),
-                });
-            });
-            ui.vertical(|ui| {
-                ui.label(strong(call.name.as_str(), size::BODY));
-                ui.label(soft(ui, call.why.as_str()));
-            });
-        });
-    });
 }

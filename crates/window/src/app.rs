@@ -1,48 +1,69 @@
-//! The window's contents: which page is shown, and what a press of a button does.
+//! The window's contents: which page is shown.
+//!
+//! What a press of a button does stands in `apply.rs`.
 
 use std::path::{Path, PathBuf};
-use std::sync::mpsc::{Receiver, TryRecvError};
+use std::sync::mpsc::Receiver;
 
 use egui::{CentralPanel, Frame, Key, Panel, ScrollArea, Ui, vec2};
-use quarterturn_guidance::{Answer, Catalogue, fill};
-use quarterturn_home::Date;
+use quarterturn_guidance::{Answer, Catalogue, Way};
+use quarterturn_home::{Date, History, Log};
 
-use crate::ask::{Asked, Command};
+use crate::ask::{Asked, Command, Page, Tab};
 use crate::chrome::{OpenBox, bar_ui, open_box_ui, problems_ui};
-use crate::opening::{NotOpened, Opening};
+use crate::keeping::Keeping;
+use crate::opening::Opening;
 use crate::pictures::Pictures;
+use crate::practice::{self, Practice};
+use crate::search::Hit;
+use crate::session::Session;
+use crate::settings::Settings;
 use crate::spots::Row;
 use crate::tokens::{self, GAP, ONE_COLUMN, PART, PLAN_IN_COLUMN, Palette};
 use crate::view::View;
-use crate::{answer, fonts, plan, spots, troubles};
+use crate::{answer, fonts, happened, plan, spots, troubles};
 
 /// What was last asked for with [`Command::ChooseFile`], and when.
 #[derive(Debug)]
-struct Choosing {
-    chosen: Receiver<Option<PathBuf>>,
-    since: f64,
+pub(crate) struct Choosing {
+    pub(crate) chosen: Receiver<Option<PathBuf>>,
+    pub(crate) since: f64,
 }
 
 /// The window's contents. Needs no display: everything is drawn into the `Ui` it is given.
 #[derive(Debug)]
 pub struct App {
-    opening: Opening,
-    words: Catalogue,
-    today: Option<Date>,
-    asked: Asked,
-    answer: Option<Answer>,
-    rows: Vec<Row>,
-    pictures: Pictures,
-    problems_open: bool,
-    open_box: Option<OpenBox>,
-    choosing: Option<Choosing>,
-    is_dressed: bool,
+    pub(crate) opening: Opening,
+    /// The home, with what was changed and can be taken back.
+    pub(crate) history: History,
+    pub(crate) log: Log,
+    pub(crate) keeping: Keeping,
+    pub(crate) words: Catalogue,
+    pub(crate) settings: Settings,
+    pub(crate) today: Option<Date>,
+    pub(crate) page: Page,
+    pub(crate) asked: Asked,
+    pub(crate) answer: Option<Answer>,
+    pub(crate) way: Option<Way>,
+    pub(crate) session: Session,
+    pub(crate) practice: Option<Practice>,
+    /// What picks the next thing to practise.
+    pub(crate) seed: u64,
+    pub(crate) rows: Vec<Row>,
+    pub(crate) hits: Vec<Hit>,
+    pub(crate) pictures: Pictures,
+    pub(crate) problems_open: bool,
+    pub(crate) open_box: Option<OpenBox>,
+    pub(crate) choosing: Option<Choosing>,
+    /// What became of what was last pressed, in words.
+    pub(crate) message: Option<String>,
+    pub(crate) is_dressed: bool,
     /// Counts the pages that were turned to: each begins at its top.
-    turned: u64,
+    pub(crate) turned: u64,
     /// True until the first frame of a page is drawn.
-    is_new_page: bool,
+    pub(crate) is_new_page: bool,
     /// True if someone chose the language; another home does not change it then.
-    is_language_chosen: bool,
+    pub(crate) is_language_chosen: bool,
 }
 
 impl App {
@@ -50,18 +71,30 @@ impl App {
     #[must_use]
     pub fn new(opening: Opening, catalogue: Catalogue) -> Self {
         let own = opening.home.language.as_deref().unwrap_or_default();
+        let (keeping, log) = Keeping::of(&opening);
         Self {
             is_language_chosen: catalogue.language() != Catalogue::in_language(own).language(),
             pictures: Pictures::new(opening.source.clone()),
+            history: History::new(opening.home.clone()),
             opening,
+            log,
+            keeping,
             words: catalogue,
+            settings: Settings::default(),
             today: None,
+            page: Page::Help,
             asked: Asked::default(),
             answer: None,
+            way: None,
+            session: Session::default(),
+            practice: None,
+            seed: 0,
             rows: Vec::new(),
+            hits: Vec::new(),
             problems_open: false,
             open_box: None,
             choosing: None,
+            message: None,
             is_dressed: false,
             turned: 0,
             is_new_page: true,
@@ -72,6 +105,21 @@ impl App {
     #[must_use]
     pub fn on_day(mut self, today: Option<Date>) -> Self {
         self.today = today;
+        self
+    }
+
+    /// The window as someone likes it.
+    #[must_use]
+    pub fn with_settings(mut self, settings: Settings) -> Self {
+        self.is_language_chosen |= settings.language.is_some();
+        self.settings = settings;
+        self
+    }
+
+    /// The window with its own order of things to practise.
+    #[must_use]
+    pub fn with_seed(mut self, seed: u64) -> Self {
+        self.seed = seed;
         self
     }
 
@@ -87,18 +135,47 @@ impl App {
         self.answer.as_ref()
     }
 
+    /// The home as it is now.
+    #[must_use]
+    pub fn home(&self) -> &quarterturn_home::Home {
+        self.history.home()
+    }
+
+    /// The log of troubles as it is now.
+    #[must_use]
+    pub fn log(&self) -> &Log {
+        &self.log
+    }
+
+    /// How the window is liked now.
+    #[must_use]
+    pub fn settings(&self) -> &Settings {
+        &self.settings
+    }
+
+    /// Wakes the window with this when something was written to disk.
+    pub fn wake_with(&mut self, wake: std::sync::Arc<dyn Fn() + Send + Sync>) {
+        self.keeping.wake_with(wake);
+    }
+
+    /// Waits until all that was changed is on disk: before the window closes.
+    pub fn finish(&mut self) {
+        self.keeping.finish();
+    }
+
     /// Draws everything, and does what was pressed.
     pub fn ui(&mut self, ui: &mut Ui) {
         if !self.is_dressed {
-            dress(ui.ctx());
+            dress(ui.ctx(), &self.settings);
             self.is_dressed = true;
             // Fonts take effect with the next pass, and this one has none of them.
             ui.ctx().request_discard("fonts");
             return;
         }
         self.take_chosen(ui);
+        self.take_kept();
         // Asked for now, so that the plans are there when they are wanted.
-        for plan in self.opening.home.levels.iter().filter_map(|level| level.plan.as_ref()) {
+        for plan in self.history.home().levels.iter().filter_map(|level| level.plan.as_ref()) {
             self.pictures.get(ui.ctx(), Some(&plan.picture));
         }
         let mut commands = Vec::new();
@@ -108,240 +185,164 @@ impl App {
         if let Some(open_box) = &mut self.open_box {
             open_box.is_drawn = true;
         }
+        self.remember(ui.ctx());
         for command in commands {
             self.apply(ui.ctx(), command);
         }
     }
 
-    /// Esc goes back.
+    /// Esc goes back; so does Backspace with Alt, as in a book.
     fn keys(&self, ui: &Ui, out: &mut Vec<Command>) {
         let is_free = self.open_box.is_none() && !egui::Popup::is_any_open(ui.ctx());
         if is_free && ui.input(|i| i.key_pressed(Key::Escape)) {
-            out.push(Command::Back);
+            out.push(match (self.page, &self.practice) {
+                (Page::Help, None) => Command::Back,
+                _ => Command::Leave,
+            });
+        }
+        let undo = egui::KeyboardShortcut::new(egui::Modifiers::COMMAND, Key::Z);
+        let redo =
+            egui::KeyboardShortcut::new(egui::Modifiers::COMMAND | egui::Modifiers::SHIFT, Key::Z);
+        // A text box undoes its own letters.
+        if !ui.ctx().egui_wants_keyboard_input() {
+            if ui.input_mut(|i| i.consume_shortcut(&redo)) {
+                out.push(Command::Redo);
+            }
+            if ui.input_mut(|i| i.consume_shortcut(&undo)) {
+                out.push(Command::Undo);
+            }
         }
     }
 
     fn pages(&mut self, ui: &mut Ui, out: &mut Vec<Command>) {
+        let drill = match &self.practice {
+            Some(Practice::Running(running)) => Some(running),
+            Some(Practice::Ready { .. } | Practice::Found(_)) | None => None,
+        };
         let view = View {
-            home: &self.opening.home,
+            home: self.history.home(),
             problems: &self.opening.problems,
             words: &self.words,
             asked: &self.asked,
             answer: self.answer.as_ref(),
             rows: &self.rows,
+            hits: &self.hits,
+            way: self.way.as_ref(),
+            drill,
+            session: &self.session,
+            log: &self.log,
+            message: self.message.as_deref(),
+            lasts: self.keeping.lasts(),
+            motion: self.settings.motion,
             problems_open: self.problems_open,
             is_new_page: self.is_new_page,
         };
         let turned = self.turned;
         let palette = Palette::of(ui);
         let part = Frame::new().fill(palette.ground).inner_margin(PART);
-        let is_narrow = ui.available_width() < ONE_COLUMN;
         let bar = Frame::new().fill(palette.card).inner_margin(egui::Margin::symmetric(16, 6));
         Panel::top("bar").frame(bar).resizable(false).show(ui, |ui| {
             bar_ui(ui, &view, out);
             problems_ui(ui, &view, out);
+            if let Some(drill) = drill {
+                practice::banner_ui(ui, &view, drill, out);
+            }
         });
-        let leaves = self.asked.trouble.is_some_and(|t| t.is_leave_first());
-        if view.asked.trouble.is_none() {
-            CentralPanel::default().frame(part).show(ui, |ui| {
-                page(ui, turned, |ui| troubles::troubles_ui(ui, &view, out));
-            });
-        } else if let (true, Some(answer)) = (leaves, view.answer) {
-            CentralPanel::default().frame(part).show(ui, |ui| {
-                page(ui, turned, |ui| answer::leave_ui(ui, &view, answer, out));
-            });
-        } else if is_narrow {
-            let pictures = &mut self.pictures;
-            CentralPanel::default().frame(part).show(ui, |ui| {
-                page(ui, turned, |ui| match view.answer {
-                    Some(answer) => {
-                        answer::first_ui(ui, &view, answer, out);
-                        plan_in_column(ui, &view, pictures, out);
-                        answer::rest_ui(ui, &view, answer, out);
-                    }
-                    None => {
-                        answer::asked_ui(ui, &view, out);
-                        plan_in_column(ui, &view, pictures, out);
-                        spots::spots_ui(ui, &view, out);
-                    }
-                });
-            });
-        } else {
-            let width = (ui.available_width() * 0.48).clamp(480.0, 720.0);
-            Panel::left("column").frame(part).resizable(false).exact_size(width).show(ui, |ui| {
-                page(ui, turned, |ui| column_ui(ui, &view, out));
-            });
-            let pictures = &mut self.pictures;
-            CentralPanel::default().frame(part).show(ui, |ui| {
-                plan::plan_ui(ui, &view, pictures, out);
-            });
+        let alone = |ui: &mut Ui, add: &mut dyn FnMut(&mut Ui)| {
+            CentralPanel::default().frame(part).show(ui, |ui| page(ui, turned, |ui| add(ui)));
+        };
+        match (self.page, &self.practice) {
+            (Page::Log, _) => alone(ui, &mut |ui| {
+                answer::column_of_text(ui, |ui| happened::log_ui(ui, &view, out));
+            }),
+            (_, Some(practice)) if drill.is_none() => alone(ui, &mut |ui| {
+                answer::column_of_text(ui, |ui| practice::practice_ui(ui, &view, practice, out));
+            }),
+            _ => help_ui(ui, &view, turned, &mut self.pictures, out),
         }
         if let Some(open_box) = &self.open_box {
             open_box_ui(ui, &view, open_box, out);
         }
     }
+}
 
-    /// The one place where anything changes.
-    fn apply(&mut self, ctx: &egui::Context, command: Command) {
-        match command {
-            Command::FoldProblems => self.problems_open = !self.problems_open,
-            Command::OpenBox(true) => self.open_box = Some(OpenBox::default()),
-            Command::OpenBox(false) => self.open_box = None,
-            Command::Path(path) => {
-                if let Some(open_box) = &mut self.open_box {
-                    open_box.path = path;
-                }
+/// What is wrong, where, and what to do.
+fn help_ui(
+    ui: &mut Ui,
+    view: &View<'_>,
+    turned: u64,
+    pictures: &mut Pictures,
+    out: &mut Vec<Command>,
+) {
+    let part = Frame::new().fill(Palette::of(ui).ground).inner_margin(PART);
+    let leaves = view.asked.trouble.is_some_and(|t| t.is_leave_first());
+    if view.asked.trouble.is_none() {
+        CentralPanel::default().frame(part).show(ui, |ui| {
+            page(ui, turned, |ui| troubles::troubles_ui(ui, view, out));
+        });
+    } else if let (true, Some(answer)) = (leaves, view.answer) {
+        CentralPanel::default().frame(part).show(ui, |ui| {
+            page(ui, turned, |ui| answer::leave_ui(ui, view, answer, out));
+        });
+    } else if ui.available_width() < ONE_COLUMN {
+        CentralPanel::default().frame(part).show(ui, |ui| {
+            page(ui, turned, |ui| narrow_ui(ui, view, pictures, out));
+        });
+    } else {
+        let width = (ui.available_width() * 0.48).clamp(480.0, 720.0);
+        Panel::left("column").frame(part).resizable(false).exact_size(width).show(ui, |ui| {
+            if let Some(answer) = view.answer {
+                Panel::bottom("tabs").frame(Frame::new()).show_separator_line(false).show(
+                    ui,
+                    |ui| {
+                        ui.add_space(GAP);
+                        answer::tabs_ui(ui, view, answer, out);
+                    },
+                );
             }
-            Command::ChooseFile => self.choose(ctx),
-            Command::OpenHome(path) => self.open(&path),
-            Command::Theme(theme) => ctx.set_theme(theme),
-            Command::Zoom(zoom) => ctx.set_zoom_factor(zoom),
-            Command::Speak(tag) => self.speak(ctx, tag),
-            command => {
-                let before = (self.asked.trouble, self.asked.at.clone());
-                // Where there was nothing to choose from, there is nothing to go back to.
-                let skips = command == Command::Back && self.rows.len() == 1;
-                let mut is_new = self.asked.apply(command);
-                if skips && self.asked.trouble.is_some() {
-                    is_new |= self.asked.apply(Command::Back);
-                }
-                if is_new {
-                    if self.asked.trouble != before.0 {
-                        self.list_spots();
-                    }
-                    if (self.asked.trouble, &self.asked.at) != (before.0, &before.1) {
-                        self.turned += 1;
-                        self.is_new_page = true;
-                    }
-                    self.answer = self.answered();
-                }
-            }
-        }
-    }
-
-    fn answered(&self) -> Option<Answer> {
-        let home = &self.opening.home;
-        let question = self.asked.question()?;
-        Some(quarterturn_guidance::answer_on(home, &question, &self.words, self.today))
-    }
-
-    /// Says everything in another language. What was asked and done stays.
-    fn speak(&mut self, ctx: &egui::Context, tag: &str) {
-        self.words = Catalogue::in_language(tag);
-        self.is_language_chosen = true;
-        ctx.send_viewport_cmd(egui::ViewportCommand::Title(self.words.text("window-title")));
-        self.rows = self.spots();
-        let now = self.answered();
-        if let (Some(before), Some(now)) = (&self.answer, &now) {
-            self.asked.retell(before, now);
-        }
-        self.answer = now;
-    }
-
-    fn spots(&self) -> Vec<Row> {
-        let home = &self.opening.home;
-        self.asked.trouble.map_or_else(Vec::new, |trouble| spots::rows(home, trouble, &self.words))
-    }
-
-    /// Lists the spots for the trouble, and takes the only one if there is only one.
-    fn list_spots(&mut self) {
-        self.rows = self.spots();
-        if let [only] = self.rows.as_slice() {
-            self.asked.apply(Command::PickSpot(only.spot.clone()));
-        }
-    }
-
-    fn open(&mut self, path: &Path) {
-        match Opening::read(path) {
-            Ok(opening) => {
-                let tag = if self.is_language_chosen {
-                    self.words.language().to_owned()
-                } else {
-                    opening.home.language.clone().unwrap_or_default()
-                };
-                *self = Self {
-                    is_dressed: true,
-                    is_language_chosen: self.is_language_chosen,
-                    today: self.today,
-                    ..Self::new(opening, Catalogue::in_language(&tag))
-                };
-            }
-            Err(error) => {
-                let message = match error {
-                    NotOpened::Unread(path, error) => self.words.fill(
-                        "window-unread",
-                        &[
-                            fill("path", &path.display().to_string()),
-                            fill("why", &error.to_string()),
-                        ],
-                    ),
-                    NotOpened::NoHome(path, problems) => {
-                        let first = problems.first().map(|problem| self.words.problem(problem));
-                        self.words.fill(
-                            "window-no-home",
-                            &[
-                                fill("path", &path.display().to_string()),
-                                fill("why", &first.unwrap_or_default()),
-                            ],
-                        )
-                    }
-                };
-                let open_box = self.open_box.get_or_insert_default();
-                open_box.path = path.display().to_string();
-                open_box.message = Some(message);
-            }
-        }
-    }
-
-    fn choose(&mut self, ctx: &egui::Context) {
-        if self.choosing.is_some() {
-            return;
-        }
-        let chosen = crate::opening::choose(ctx, &self.words.text("window-file-filter"));
-        self.choosing = Some(Choosing { chosen, since: ctx.input(|i| i.time) });
-        if let Some(open_box) = &mut self.open_box {
-            open_box.is_choosing = true;
-            open_box.message = None;
-        }
-    }
-
-    /// Takes what the system's file window gave, and any file dropped on the window.
-    fn take_chosen(&mut self, ui: &Ui) {
-        let dropped = ui.input(|i| i.raw.dropped_files.first().map(|f| f.path().to_owned()));
-        if let Some(path) = dropped {
-            self.open(&path);
-            return;
-        }
-        let Some(choosing) = &self.choosing else { return };
-        let chosen = match choosing.chosen.try_recv() {
-            Err(TryRecvError::Empty) => return,
-            Err(TryRecvError::Disconnected) => None,
-            Ok(chosen) => chosen,
-        };
-        let waited = ui.input(|i| i.time) - choosing.since;
-        self.choosing = None;
-        if let Some(open_box) = &mut self.open_box {
-            open_box.is_choosing = false;
-            // No person closes a window this fast, and the service that shows it gives up after 25 s.
-            if chosen.is_none() && !(0.5..=24.0).contains(&waited) {
-                open_box.message = Some(self.words.text("window-perhaps-no-dialog"));
-            }
-        }
-        if let Some(path) = chosen {
-            self.open(&path);
-        }
+            page(ui, turned, |ui| column_ui(ui, view, pictures, out));
+        });
+        CentralPanel::default().frame(part).show(ui, |ui| {
+            plan::plan_ui(ui, view, pictures, out);
+        });
     }
 }
 
 /// The page beside the plan.
-fn column_ui(ui: &mut Ui, view: &View<'_>, out: &mut Vec<Command>) {
+fn column_ui(ui: &mut Ui, view: &View<'_>, pictures: &mut Pictures, out: &mut Vec<Command>) {
+    answer::asked_ui(ui, view, out);
     match view.answer {
         Some(answer) => {
-            answer::first_ui(ui, view, answer, out);
-            answer::rest_ui(ui, view, answer, out);
+            if view.asked.tab == Tab::Now {
+                answer::now_ui(ui, view, answer, pictures, out);
+            } else {
+                answer::back_to_now_ui(ui, view, answer, out);
+            }
+            answer::part_ui(ui, view, answer, out);
+        }
+        None => spots::spots_ui(ui, view, out),
+    }
+}
+
+/// All in one column: what to do, then where it is, then the rest.
+fn narrow_ui(ui: &mut Ui, view: &View<'_>, pictures: &mut Pictures, out: &mut Vec<Command>) {
+    answer::asked_ui(ui, view, out);
+    match view.answer {
+        Some(answer) => {
+            if view.asked.tab == Tab::Now {
+                answer::now_ui(ui, view, answer, pictures, out);
+            } else {
+                answer::back_to_now_ui(ui, view, answer, out);
+            }
+            ui.add_space(GAP);
+            answer::tabs_ui(ui, view, answer, out);
+            if view.asked.tab == Tab::Now {
+                plan_in_column(ui, view, pictures, out);
+            }
+            answer::part_ui(ui, view, answer, out);
         }
         None => {
-            answer::asked_ui(ui, view, out);
+            plan_in_column(ui, view, pictures, out);
             spots::spots_ui(ui, view, out);
         }
     }
@@ -365,12 +366,18 @@ fn page(ui: &mut Ui, turned: u64, add: impl FnOnce(&mut Ui)) {
     });
 }
 
-/// Gives a context our fonts and colours.
-pub(crate) fn dress(ctx: &egui::Context) {
+/// Gives a context our fonts and colours, and what someone chose.
+pub(crate) fn dress(ctx: &egui::Context, settings: &Settings) {
     ctx.set_fonts(fonts::definitions());
     // Where the system does not say: paper is lighter than night, and so are most rooms.
     ctx.options_mut(|options| options.fallback_theme = egui::Theme::Light);
     for theme in [egui::Theme::Light, egui::Theme::Dark] {
         ctx.style_mut_of(theme, |style| tokens::dress(style, theme));
+    }
+    if let Some(theme) = settings.theme {
+        ctx.set_theme(egui::Theme::from(theme));
+    }
+    if let Some(zoom) = settings.zoom {
+        ctx.set_zoom_factor(zoom);
     }
 }

@@ -3,9 +3,10 @@
 use std::path::PathBuf;
 
 use quarterturn_guidance::{Answer, Question, Seen, Spot, Step, Trouble};
-use quarterturn_home::Home;
+use quarterturn_home::{Home, Lesson};
 
 use crate::place;
+use crate::search::Hit;
 
 /// What a panel wants done.
 #[derive(Debug, Clone, PartialEq)]
@@ -16,8 +17,6 @@ pub(crate) enum Command {
     PickSpot(Spot),
     /// One page back.
     Back,
-    /// Show all of the level, or only the part that matters.
-    WholeFloor(bool),
     /// Show only spots with these words.
     Search(String),
     /// Show this level.
@@ -28,8 +27,53 @@ pub(crate) enum Command {
     NotDone(StepKey),
     /// This device does not turn, hold or open.
     Failed(String),
-    /// It does after all.
+    /// One cannot get to this device.
+    OutOfReach(String),
+    /// It works after all, or can be got to.
     Works(String),
+    /// Take back the last thing that was said of the answer.
+    TakeBack,
+    /// Turn to this part of the answer.
+    Turn(Tab),
+    /// What was typed on the first page means this.
+    PickHit(Hit),
+    /// Open this page.
+    Open(Page),
+    /// Leave the page, for the first one.
+    Leave,
+    /// Make ready to practise.
+    Practise,
+    /// One practises from this space.
+    PractiseFrom(String),
+    /// Start the clock.
+    StartDrill,
+    /// The device was found.
+    Found {
+        /// Id of the device.
+        component: String,
+        /// True if one walked back to say so.
+        walked_back: bool,
+    },
+    /// This act that brings it back is done, or is not after all.
+    Restored(usize),
+    /// Write to the map what was learnt about a device.
+    Learn(String, Lesson),
+    /// Take back what was learnt about it.
+    Unlearn(String),
+    /// Put this device's label right; `None` closes that.
+    Relabel(Option<(String, String)>),
+    /// What else the log should say.
+    Note(String),
+    /// Take the entry at this place out of the log.
+    RemoveEntry(usize),
+    /// Make a paper of the log.
+    PrintLog,
+    /// Take the last change of the home back.
+    Undo,
+    /// Make it again.
+    Redo,
+    /// Whether marks may move.
+    Motion(bool),
     /// This was seen there; `None` takes it back.
     Saw(String, Option<Seen>),
     /// The person is in this space.
@@ -54,13 +98,60 @@ pub(crate) enum Command {
     Speak(&'static str),
 }
 
+/// The pages beside the one that helps.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
+pub(crate) enum Page {
+    /// What is wrong, where, and what to do.
+    #[default]
+    Help,
+    /// Practice against the clock.
+    Practice,
+    /// The log of troubles.
+    Log,
+}
+
+/// The parts of an answer, of which one is in sight.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
+pub(crate) enum Tab {
+    /// What to do now.
+    #[default]
+    Now,
+    /// All the steps, and the other ways.
+    Steps,
+    /// What goes off.
+    GoesOff,
+    /// Whom to call.
+    Call,
+    /// How it is brought back, and what was learnt.
+    After,
+}
+
+impl Tab {
+    /// All of them, in the order they are shown.
+    pub(crate) const ALL: [Self; 5] =
+        [Self::Now, Self::Steps, Self::GoesOff, Self::Call, Self::After];
+
+    /// The key of its name.
+    pub(crate) fn key(self) -> &'static str {
+        match self {
+            Self::Now => "tab-now",
+            Self::Steps => "tab-steps",
+            Self::GoesOff => "tab-goes-off",
+            Self::Call => "tab-call",
+            Self::After => "tab-after",
+        }
+    }
+}
+
 /// Tells a step from the others, also after the answer was computed anew.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub(crate) struct StepKey {
+    /// Id of its text.
     id: String,
     /// Id of the device it is done at.
     pub(crate) component: Option<String>,
-    text: String,
+    /// Its words.
+    pub(crate) text: String,
 }
 
 impl StepKey {
@@ -70,6 +161,15 @@ impl StepKey {
     }
 }
 
+/// What was said of an answer.
+#[derive(Debug, Clone, PartialEq)]
+struct Said {
+    failed: Vec<String>,
+    out_of_reach: Vec<String>,
+    seen: Vec<(String, Seen)>,
+    done: Vec<StepKey>,
+}
+
 /// What has been asked so far.
 #[derive(Debug, Clone, Default, PartialEq)]
 pub(crate) struct Asked {
@@ -77,8 +177,13 @@ pub(crate) struct Asked {
     pub(crate) at: Option<Spot>,
     pub(crate) from: Option<String>,
     pub(crate) failed: Vec<String>,
+    /// Those of `failed` that one could not get to; nothing is known of how they turn.
+    pub(crate) out_of_reach: Vec<String>,
     pub(crate) seen: Vec<(String, Seen)>,
     pub(crate) done: Vec<StepKey>,
+    /// What was said before, so that it can be taken back one by one.
+    past: Vec<Said>,
+    pub(crate) tab: Tab,
     pub(crate) search: String,
     /// The level that was asked for; `None` shows the one that matters.
     pub(crate) level: Option<String>,
@@ -123,18 +228,43 @@ impl Asked {
                 return true;
             }
             Command::Failed(id) => {
+                self.say();
                 if !self.failed.contains(&id) {
                     self.failed.push(id);
                 }
                 self.follow();
                 return true;
             }
-            Command::Works(id) => {
-                self.failed.retain(|failed| *failed != id);
+            Command::OutOfReach(id) => {
+                self.say();
+                if !self.failed.contains(&id) {
+                    self.failed.push(id.clone());
+                }
+                if !self.out_of_reach.contains(&id) {
+                    self.out_of_reach.push(id);
+                }
                 self.follow();
                 return true;
             }
+            Command::Works(id) => {
+                self.say();
+                self.failed.retain(|failed| *failed != id);
+                self.out_of_reach.retain(|far| *far != id);
+                self.follow();
+                return true;
+            }
+            Command::TakeBack => {
+                let Some(said) = self.past.pop() else { return false };
+                self.failed = said.failed;
+                self.out_of_reach = said.out_of_reach;
+                self.seen = said.seen;
+                self.done = said.done;
+                self.follow();
+                return true;
+            }
+            Command::Turn(tab) => self.tab = tab,
             Command::Saw(id, seen) => {
+                self.say();
                 self.seen.retain(|(at, _)| *at != id);
                 if let Some(seen) = seen {
                     self.seen.push((id, seen));
@@ -148,24 +278,42 @@ impl Asked {
                 return true;
             }
             Command::Done(step) => {
+                self.say();
                 self.done.push(step);
                 self.follow();
             }
             Command::NotDone(step) => {
+                self.say();
                 if let Some(at) = self.done.iter().position(|done| *done == step) {
                     self.done.truncate(at);
                 }
                 self.follow();
             }
             Command::Search(words) => self.search = words,
-            Command::WholeFloor(whole) => self.whole_floor = whole,
             Command::ShowLevel(level) => self.level = Some(level),
             Command::Show(devices) => {
                 self.level = None;
                 self.shown = devices;
             }
-            // These are about the window, not about what is asked.
-            Command::FoldProblems
+            // These are about the window or the home, not about what is asked.
+            Command::PickHit(_)
+            | Command::Open(_)
+            | Command::Leave
+            | Command::Practise
+            | Command::PractiseFrom(_)
+            | Command::StartDrill
+            | Command::Found { .. }
+            | Command::Restored(_)
+            | Command::Learn(..)
+            | Command::Unlearn(_)
+            | Command::Relabel(_)
+            | Command::Note(_)
+            | Command::RemoveEntry(_)
+            | Command::PrintLog
+            | Command::Undo
+            | Command::Redo
+            | Command::Motion(_)
+            | Command::FoldProblems
             | Command::OpenBox(_)
             | Command::Path(_)
             | Command::ChooseFile
@@ -177,7 +325,25 @@ impl Asked {
         false
     }
 
+    /// True if something was said that can be taken back.
+    pub(crate) fn can_take_back(&self) -> bool {
+        !self.past.is_empty()
+    }
+
+    /// Remembers what was said so far.
+    fn say(&mut self) {
+        self.past.push(Said {
+            failed: self.failed.clone(),
+            out_of_reach: self.out_of_reach.clone(),
+            seen: self.seen.clone(),
+            done: self.done.clone(),
+        });
+    }
+
     fn forget_answer(&mut self) {
+        self.past.clear();
+        self.tab = Tab::Now;
+        self.out_of_reach.clear();
         self.failed.clear();
         self.seen.clear();
         self.done.clear();
@@ -186,7 +352,8 @@ impl Asked {
 
     /// Keeps what was done when the same answer is told in other words.
     pub(crate) fn retell(&mut self, before: &Answer, now: &Answer) {
-        for done in &mut self.done {
+        let past = self.past.iter_mut().flat_map(|said| &mut said.done);
+        for done in self.done.iter_mut().chain(past) {
             let at = before.steps.iter().position(|step| *done == StepKey::of(step));
             if let Some(step) = at.and_then(|at| now.steps.get(at)) {
                 *done = StepKey::of(step);
@@ -194,7 +361,7 @@ impl Asked {
         }
     }
 
-    /// Lets the plan follow the steps again.
+    /// Lets the plan follow the steps again, and the column too.
     fn follow(&mut self) {
         self.level = None;
         self.shown = None;
@@ -255,6 +422,7 @@ mod tests {
             text: id.to_owned(),
             component: component.map(str::to_owned),
             seconds: None,
+            practised: false,
             prove: None,
             act: Act::Close,
             id: id.to_owned(),

@@ -5,13 +5,12 @@ use std::path::PathBuf;
 use egui::{Frame, Key, Layout, Modal, ScrollArea, Stroke, TextEdit, Theme, Ui, vec2};
 use quarterturn_guidance::{Catalogue, count, fill};
 
-use crate::ask::Command;
+use crate::ask::{Command, Page};
 use crate::controls::{button, focus_ring, main_button, soft, strong};
+use crate::settings::ZOOMS;
 use crate::tokens::{GAP, ONE_COLUMN, Palette, ROUND, TOUCH, size};
 use crate::view::View;
 
-/// Smallest and largest zoom that the buttons reach.
-const ZOOMS: std::ops::RangeInclusive<f32> = 0.75..=3.0;
 /// What one press of a zoom button multiplies by.
 const ZOOM_STEP: f32 = 1.1;
 
@@ -35,13 +34,15 @@ pub(crate) fn bar_ui(ui: &mut Ui, view: &View<'_>, out: &mut Vec<Command>) {
         if has_room {
             let from_the_right = Layout::right_to_left(egui::Align::Center);
             ui.with_layout(from_the_right, |ui| {
+                menu_ui(ui, view, out);
+                sizes_ui(ui, view, out);
                 languages_ui(ui, view, out);
-                settings_ui(ui, view, out);
+                quiet_ui(ui, view, out);
             });
         } else {
             languages_ui(ui, view, out);
-            let menu = ui.menu_button(view.text("settings"), |ui| settings_ui(ui, view, out));
-            focus_ring(ui, &menu.response);
+            quiet_ui(ui, view, out);
+            menu_ui(ui, view, out);
         }
     });
 }
@@ -52,6 +53,35 @@ fn languages_ui(ui: &mut Ui, view: &View<'_>, out: &mut Vec<Command>) {
     for language in Catalogue::languages().iter().filter(|language| language.tag != spoken) {
         if button(ui, &language.name).clicked() {
             out.push(Command::Speak(language.tag));
+        }
+    }
+}
+
+/// What there is to do when nothing is wrong: out of the way of who is in a hurry.
+fn quiet_ui(ui: &mut Ui, view: &View<'_>, out: &mut Vec<Command>) {
+    let menu = ui.menu_button(view.text("quiet"), |ui| {
+        if button(ui, &view.text("open-practice")).clicked() {
+            out.push(Command::Practise);
+        }
+        if button(ui, &view.text("open-log")).clicked() {
+            out.push(Command::Open(Page::Log));
+        }
+    });
+    focus_ring(ui, &menu.response);
+}
+
+fn menu_ui(ui: &mut Ui, view: &View<'_>, out: &mut Vec<Command>) {
+    let menu = ui.menu_button(view.text("settings"), |ui| settings_ui(ui, view, out));
+    focus_ring(ui, &menu.response);
+}
+
+/// Bigger and smaller text: in reach at all times, for who left their glasses elsewhere.
+fn sizes_ui(ui: &mut Ui, view: &View<'_>, out: &mut Vec<Command>) {
+    let zoom = ui.ctx().zoom_factor();
+    for (key, zoom) in [("bigger", zoom * ZOOM_STEP), ("smaller", zoom / ZOOM_STEP)] {
+        let label = view.text(&format!("text-{key}-label"));
+        if button(ui, &view.text(&format!("text-{key}"))).accessible_name(label).clicked() {
+            out.push(Command::Zoom(zoom.clamp(*ZOOMS.start(), *ZOOMS.end())));
         }
     }
 }
@@ -68,12 +98,12 @@ fn settings_ui(ui: &mut Ui, view: &View<'_>, out: &mut Vec<Command>) {
     if button(ui, &view.text(key)).clicked() {
         out.push(Command::Theme(theme));
     }
-    let zoom = ui.ctx().zoom_factor();
-    for (key, zoom) in [("bigger", zoom * ZOOM_STEP), ("smaller", zoom / ZOOM_STEP)] {
-        let label = view.text(&format!("text-{key}-label"));
-        if button(ui, &view.text(&format!("text-{key}"))).accessible_name(label).clicked() {
-            out.push(Command::Zoom(zoom.clamp(*ZOOMS.start(), *ZOOMS.end())));
-        }
+    let key = if view.motion { "motion-off" } else { "motion-on" };
+    if button(ui, &view.text(key)).clicked() {
+        out.push(Command::Motion(!view.motion));
+    }
+    if ui.available_width() < ONE_COLUMN {
+        sizes_ui(ui, view, out);
     }
 }
 

@@ -66,6 +66,18 @@ pub(crate) fn button(ui: &mut Ui, text: &str) -> Response {
     ui.add(Button::new(text).fill(palette.card).min_size(vec2(TOUCH, TOUCH)).wrap())
 }
 
+/// One of several that can be chosen; the chosen one is ink on paper turned round.
+pub(crate) fn chosen_button(ui: &mut Ui, text: &str, is_chosen: bool) -> Response {
+    let palette = Palette::of(ui);
+    let (fill, ink) =
+        if is_chosen { (palette.ink, palette.card) } else { (palette.card, palette.ink) };
+    let text = RichText::new(text).size(size::CAUTION).color(ink);
+    let button = Button::new(text).fill(fill).selected(is_chosen).min_size(vec2(TOUCH, TOUCH));
+    let response = ui.add(button);
+    focus_ring(ui, &response);
+    response
+}
+
 /// Draws the ring around what the keyboard acts on.
 pub(crate) fn focus_ring(ui: &Ui, response: &Response) {
     if response.has_focus() {

@@ -7,16 +7,28 @@
 //!
 //! ```no_run
 //! let words = quarterturn_guidance::Catalogue::english();
-//! quarterturn_window::run(quarterturn_window::Opening::built_in(), words).unwrap();
+//! let opening = quarterturn_window::Opening::built_in();
+//! let settings = quarterturn_window::Settings::default();
+//! quarterturn_window::run(opening, words, settings, |_settings| ()).unwrap();
 //! ```
 
+mod after;
 mod answer;
 mod app;
+mod apply;
 mod ask;
 pub mod builtin;
+mod call;
 mod chrome;
 mod controls;
+mod figures;
 mod fonts;
+mod happened;
+mod keeping;
+mod leading;
+mod light;
+mod looking;
+mod marks;
 mod matching;
 mod more;
 mod opening;
@@ -25,16 +37,22 @@ mod pins;
 mod place;
 mod plan;
 mod plot;
+mod practice;
 mod run;
+mod search;
+mod session;
+mod settings;
 mod sheet;
 mod signs;
 mod spots;
 mod steps;
 mod system;
 mod tokens;
+mod trail;
 mod troubles;
 mod view;
 
 pub use app::App;
 pub use opening::{NotOpened, Opening};
 pub use run::{NoDisplay, run, today};
+pub use settings::{Settings, Theme};

@@ -105,25 +105,23 @@ fn seen_key(view: &View<'_>, id: &str, seen: Seen) -> &'static str {
     }
 }
 
-/// What goes off with the best way, what matters most first; not if a step tells it already.
+/// What goes off with the best way, what matters most first.
 pub(crate) fn goes_off_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer) {
-    if answer.steps.iter().any(|step| step.id == "step-goes-off") {
-        return;
-    }
-    let Some(set) = answer.sets.first().filter(|set| !set.goes_off.is_empty()) else { return };
     section(ui, &view.text("goes-off"));
+    let Some(set) = answer.sets.first().filter(|set| !set.goes_off.is_empty()) else {
+        ui.add(egui::Label::new(view.text("goes-off-nothing")).wrap());
+        return;
+    };
     let (critical, rest): (Vec<&String>, Vec<&String>) = set
         .goes_off
         .iter()
         .partition(|id| view.home.component(id).is_some_and(Component::is_critical));
-    let names = |ids: &[&String]| -> Vec<String> {
-        ids.iter().map(|id| place::name(view.home, id).to_owned()).collect()
-    };
-    if !critical.is_empty() {
-        ui.label(strong(view.words.list(&names(&critical)), size::BODY));
+    for id in critical {
+        let edge = Stroke::new(2.0, Palette::of(ui).ink);
+        card(ui, edge, |ui| device_ui(ui, view, id));
     }
-    if !rest.is_empty() {
-        ui.label(view.words.list(&names(&rest)));
+    for id in rest {
+        ui.add(egui::Label::new(device_line(view, id)).wrap());
     }
 }
 
@@ -244,22 +242,6 @@ fn set_ui(ui: &mut Ui, view: &View<'_>, set: &ClosingSet, out: &mut Vec<Command>
             out.push(Command::Show(Some(set.close.clone())));
         }
     }
-}
-
-/// How to bring it back; folded out once every step is done.
-pub(crate) fn restore_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer) {
-    if answer.restore.is_empty() {
-        return;
-    }
-    let all_done = view.asked.now(answer).is_none();
-    fold(ui, "restore", &view.text("restore"), all_done, |ui| {
-        for (n, text) in (1..).zip(&answer.restore) {
-            ui.horizontal_top(|ui| {
-                ui.label(view.fill("step-number", &[fill("n", &n.to_string())]));
-                ui.add(egui::Label::new(text.as_str()).wrap());
-            });
-        }
-    });
 }
 
 fn fold(ui: &mut Ui, salt: &str, title: &str, open: bool, add: impl FnOnce(&mut Ui)) {

@@ -65,10 +65,30 @@ pub(crate) fn squares(places: &[Pos2], side: f32) -> Vec<Rect> {
     places.iter().enumerate().map(square).collect()
 }
 
+/// The pins by rows of this height from the top, in each from the left: as one reads.
+pub(crate) fn in_reading_order(places: &[Pos2], row: f32) -> Vec<usize> {
+    let mut order: Vec<usize> = (0..places.len()).collect();
+    let key = |n: &usize| {
+        places.get(*n).map_or((0.0, 0.0), |place| ((place.y / row.max(1.0)).floor(), place.x))
+    };
+    order.sort_by(|a, b| {
+        let ((row_a, x_a), (row_b, x_b)) = (key(a), key(b));
+        row_a.total_cmp(&row_b).then(x_a.total_cmp(&x_b)).then(a.cmp(b))
+    });
+    order
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
     use egui::pos2;
+
+    #[test]
+    fn pins_are_read_row_by_row() {
+        let places = [pos2(300.0, 95.0), pos2(10.0, 100.0), pos2(200.0, 10.0), pos2(5.0, 200.0)];
+        assert_eq!(in_reading_order(&places, 44.0), [2, 1, 0, 3]);
+        assert_eq!(in_reading_order(&[], 44.0), [0_usize; 0]);
+    }
 
     fn closest(places: &[Pos2]) -> f32 {
         let mut closest = f32::INFINITY;

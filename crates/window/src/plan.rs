@@ -1,23 +1,23 @@
 //! The plan of a level: rooms, spots to pick, devices to go to.
 
 use egui::{
-    Align2, ComboBox, CursorIcon, FontId, Pos2, Rect, Response, Sense, Shape, Stroke, Ui, Vec2,
-    WidgetInfo, accesskit::Role, pos2, vec2,
+    ComboBox, CursorIcon, Rect, Response, Sense, Stroke, StrokeKind, Ui, WidgetInfo,
+    accesskit::Role, pos2, vec2,
 };
 use quarterturn_guidance::{Signal, Spot, fill};
 use quarterturn_home::{Level, Space};
 
 use crate::ask::Command;
-use crate::controls::{button, focus_ring, pin, soft, strong};
-use crate::fonts::bold;
+use crate::controls::{button, focus_ring, soft, strong};
+use crate::leading;
+use crate::light::{self, Lit, outline};
+use crate::looking::{self, Aim, Looking, Turn};
 use crate::pictures::{Picture, Pictures};
-use crate::pins::{spread, squares};
-use crate::sheet::{Sheet, focus, shown_rows, spaces_of};
-use crate::spots::Row;
-use crate::system::System;
-use crate::tokens::{self, PIN, PIN_NOW, Palette, ROUND, TOUCH, size};
+use crate::sheet::{Sheet, focus, spaces_of};
+use crate::tokens::{self, GAP, Palette, ROUND, TOUCH, size};
+use crate::trail;
 use crate::view::View;
-use crate::{place, signs};
+use crate::{marks, place};
 
 /// The plan of the level that matters, with the choice of the others.
 pub(crate) fn plan_ui(
@@ -30,15 +30,24 @@ pub(crate) fn plan_ui(
         ui.label(view.text("no-levels"));
         return;
     };
+    let mut looking = Looking::load(ui, view, level);
     bar_ui(ui, view, level, out);
     let picture = level.plan.as_ref().map(|plan| plan.picture.as_str());
     let picture = pictures.get(ui.ctx(), picture);
-    if matches!(picture, Picture::Unreadable) {
-        let path = level.plan.as_ref().map_or("", |plan| plan.picture.as_str());
-        ui.label(soft(ui, view.fill("picture-unreadable", &[fill("path", path)])));
+    match picture {
+        Picture::Unreadable => {
+            let path = level.plan.as_ref().map_or("", |plan| plan.picture.as_str());
+            ui.label(soft(ui, view.fill("picture-unreadable", &[fill("path", path)])));
+        }
+        Picture::Coming => {
+            ui.label(soft(ui, view.text("picture-coming")));
+        }
+        Picture::None | Picture::Ready(_) => {}
     }
     way_ui(ui, view, level, out);
-    drawing_ui(ui, view, level, &picture, out);
+    leading::legend_ui(ui, view, level, &looking.lines);
+    drawing_ui(ui, view, level, &picture, &mut looking, out);
+    looking.store(ui);
 }
 
 /// The level to show: the one asked for, else the one where the next device or the spot is, else the
@@ -155,66 +164,150 @@ fn drawing_ui(
     view: &View<'_>,
     level: &Level,
     picture: &Picture<'_>,
+    looking: &mut Looking,
     out: &mut Vec<Command>,
 ) {
     let area = ui.available_rect_before_wrap();
     let focus = focus(view, level);
-    let Some(sheet) = Sheet::fit(view.home, level, picture, area, focus) else {
+    let fit = |aim: Aim| Sheet::fit(view.home, level, picture, area, aim, focus);
+    let Some(mut sheet) = fit(looking.aim) else {
         ui.label(view.text("no-plan"));
         return;
     };
-    let (_, background) = ui.allocate_exact_size(area.size(), Sense::click());
+    let (_, background) = ui.allocate_exact_size(area.size(), Sense::click_and_drag());
     let label = view.fill("plan-of", &[fill("level", &level.name)]);
     background.widget_info(|| WidgetInfo::labeled(Role::Image, true, &label));
+    ui.ctx().accesskit_node_builder(background.id, |node| {
+        node.set_description(view.text("plan-keys"));
+    });
+    for turn in looking::turns(ui, &background, area) {
+        looking.turn(&sheet, area, turn);
+        sheet = fit(looking.aim).unwrap_or(sheet);
+    }
     ui.scope(|ui| {
         ui.shrink_clip_rect(sheet.seen.expand(1.0));
-        paper(ui, view, level, picture, &sheet);
+        light::paper(ui, view, level, picture, &sheet, Lit::of(view, level).as_ref());
         rooms(ui, view, level, &sheet, &background, out);
-        pins_ui(ui, view, level, &sheet, out);
+        let pins = marks::placed(view, level, &sheet);
+        let runs = leading::runs(view, level, &looking.lines);
+        trail::lines(ui.painter(), &sheet, &runs);
+        leading::way_ui(ui, view, level, &sheet, &pins);
+        marks::pins_ui(ui, view, &sheet, &pins, out);
+        leading::stairs_ui(ui, view, level, &sheet, &pins, out);
     });
-    if view.asked.whole_floor || focus.is_some() && sheet.seen != sheet.rect {
-        closer_ui(ui, view, &sheet, out);
+    if background.has_focus() {
+        let inside = sheet.seen.shrink(1.0);
+        let edge = Stroke::new(6.0, tokens::EDGE_ON_PLAN);
+        let ring = Stroke::new(3.5, tokens::FOCUS_ON_PLAN);
+        ui.painter().rect_stroke(inside, ROUND, edge, StrokeKind::Inside);
+        ui.painter().rect_stroke(inside, ROUND, ring, StrokeKind::Inside);
+    }
+    if background.dragged() {
+        ui.ctx().set_cursor_icon(CursorIcon::Grabbing);
+    }
+    if let Some(turn) = near_ui(ui, view, looking.aim, &sheet, area) {
+        looking.turn(&sheet, area, turn);
+        ui.ctx().request_repaint();
     }
 }
 
-/// Switches between the part that matters and the whole floor.
-fn closer_ui(ui: &mut Ui, view: &View<'_>, sheet: &Sheet, out: &mut Vec<Command>) {
-    let whole = view.asked.whole_floor;
-    let text = view.text(if whole { "closer" } else { "whole-floor" });
-    let size = vec2(130.0, TOUCH);
-    let corner = sheet.seen.right_bottom() - size - vec2(8.0, 8.0);
-    let rect = Rect::from_min_size(corner, size);
-    let fill = Palette::of(ui).card;
-    if ui.put(rect, egui::Button::new(text).fill(fill)).clicked() {
-        out.push(Command::WholeFloor(!whole));
-    }
-}
-
-/// The picture, or the rooms drawn from their outlines.
-fn paper(ui: &Ui, view: &View<'_>, level: &Level, picture: &Picture<'_>, sheet: &Sheet) {
+/// The buttons for coming nearer, going farther, the whole floor and what matters.
+fn near_ui(ui: &mut Ui, view: &View<'_>, aim: Aim, sheet: &Sheet, area: Rect) -> Option<Turn> {
+    /// Narrower than this, no words fit.
+    const WORDS: f32 = 470.0;
     let palette = Palette::of(ui);
-    let painter = ui.painter();
-    if let Picture::Ready(texture) = picture {
-        let all = Rect::from_min_max(Pos2::ZERO, pos2(1.0, 1.0));
-        painter.image(texture.id(), sheet.rect, all, palette.picture);
-    } else {
-        painter.rect_filled(sheet.rect, ROUND, palette.plan);
-        for space in spaces_of(view.home, level) {
-            outline(painter, sheet, space, Stroke::new(2.0, palette.wall));
-            if let Some(middle) = place::of_space(view.home, &space.id) {
-                let font = FontId::proportional(size::ROOM);
-                let at = sheet.at(middle.x, middle.y);
-                painter.text(at, Align2::CENTER_CENTER, &space.name, font, palette.soft);
+    let has_words = sheet.seen.width() >= WORDS;
+    let is_whole = aim == Aim::Whole || sheet.scale <= sheet.whole * 1.001;
+    let buttons = [
+        ("plan-farther", None, looking::farther(area), Near::Farther),
+        ("closer", None, looking::nearer(area), Near::Closer),
+        ("whole-floor", Some(is_whole), Turn::Whole, Near::Whole),
+        ("plan-matters", Some(aim == Aim::WhatMatters), Turn::WhatMatters, Near::Matters),
+    ];
+    let corner = sheet.seen.right_bottom() - vec2(GAP, GAP);
+    let galley = |text: String, ink| {
+        let font = egui::FontId::proportional(size::SMALL);
+        ui.painter().layout_no_wrap(text, font, ink)
+    };
+    let mut pressed = None;
+    let mut right = corner.x;
+    let mut places = Vec::new();
+    for (key, chosen, turn, near) in buttons.into_iter().rev() {
+        let is_chosen = chosen == Some(true);
+        let ink = if is_chosen { palette.card } else { palette.ink };
+        let words = (has_words && chosen.is_some()).then(|| galley(view.text(key), ink));
+        let width = words.as_ref().map_or(TOUCH, |words| words.size().x + 52.0);
+        let rect = Rect::from_min_max(pos2(right - width, corner.y - TOUCH), pos2(right, corner.y));
+        right = rect.left() - GAP * 0.75;
+        places.push((key, is_chosen, turn, near, words, rect));
+    }
+    // From left to right, as one comes by with the tab key.
+    for (key, is_chosen, turn, near, words, rect) in places.into_iter().rev() {
+        let response = ui.interact(rect, ui.scope_id().with(key), Sense::click());
+        response.widget_info(|| {
+            let label = view.text(key);
+            match near {
+                Near::Closer | Near::Farther => WidgetInfo::labeled(Role::Button, true, label),
+                Near::Whole | Near::Matters => {
+                    WidgetInfo::selected(Role::Button, true, is_chosen, label)
+                }
+            }
+        });
+        let (fill, ink) = match (is_chosen, response.hovered()) {
+            (true, _) => (palette.ink, palette.card),
+            (false, true) => (palette.hover, palette.ink),
+            (false, false) => (palette.card, palette.ink),
+        };
+        let painter = ui.painter();
+        painter.rect(rect, ROUND, fill, palette.edge_stroke(), StrokeKind::Inside);
+        let sign = Rect::from_center_size(
+            if words.is_some() { pos2(rect.left() + 24.0, rect.center().y) } else { rect.center() },
+            vec2(18.0, 18.0),
+        );
+        near.draw(painter, sign, ink);
+        if let Some(words) = words {
+            let at = pos2(rect.left() + 40.0, rect.center().y - words.size().y / 2.0);
+            painter.galley(at, words, ink);
+        }
+        focus_ring(ui, &response);
+        if response.on_hover_text(view.text(key)).clicked() {
+            pressed = Some(turn);
+        }
+    }
+    pressed
+}
+
+/// The signs of the buttons.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Near {
+    Closer,
+    Farther,
+    Whole,
+    Matters,
+}
+
+impl Near {
+    fn draw(self, painter: &egui::Painter, rect: Rect, ink: egui::Color32) {
+        let stroke = Stroke::new(2.4, ink);
+        let at = |x: f32, y: f32| rect.lerp_inside(vec2(x, y));
+        match self {
+            Self::Closer | Self::Farther => {
+                painter.line_segment([at(0.05, 0.5), at(0.95, 0.5)], stroke);
+                if self == Self::Closer {
+                    painter.line_segment([at(0.5, 0.05), at(0.5, 0.95)], stroke);
+                }
+            }
+            Self::Whole => {
+                painter.rect_stroke(rect.shrink(1.0), 1.0, stroke, StrokeKind::Inside);
+                painter.line_segment([at(0.55, 0.1), at(0.55, 0.55)], Stroke::new(1.6, ink));
+                painter.line_segment([at(0.1, 0.55), at(0.9, 0.55)], Stroke::new(1.6, ink));
+            }
+            Self::Matters => {
+                painter.circle_stroke(rect.center(), rect.width() * 0.36, stroke);
+                painter.circle_filled(rect.center(), rect.width() * 0.14, ink);
             }
         }
     }
-    let edge = Stroke::new(1.0, palette.edge);
-    painter.rect_stroke(sheet.seen, ROUND, edge, egui::StrokeKind::Inside);
-}
-
-fn outline(painter: &egui::Painter, sheet: &Sheet, space: &Space, stroke: Stroke) {
-    let points: Vec<Pos2> = space.outline.iter().map(|&(x, y)| sheet.at(x, y)).collect();
-    painter.add(Shape::closed_line(points, stroke));
 }
 
 /// Lets a room be picked, and shows the one that the trouble is in.
@@ -253,240 +346,5 @@ fn rooms(
         } else {
             Command::Search(space.name.clone())
         });
-    }
-}
-
-/// What a pin stands for.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Meaning {
-    Spot,
-    Device,
-    Goal,
-    Trouble,
-}
-
-#[derive(Debug)]
-struct Pin {
-    meaning: Meaning,
-    anchor: Pos2,
-    system: System,
-    tag: Option<String>,
-    name: String,
-    label: String,
-    press: Option<Command>,
-}
-
-fn pins_ui(ui: &mut Ui, view: &View<'_>, level: &Level, sheet: &Sheet, out: &mut Vec<Command>) {
-    let pins = match view.answer {
-        Some(_) => answer_pins(view, level, sheet),
-        None => spot_pins(view, level, sheet),
-    };
-    let pins: Vec<Pin> = pins
-        .into_iter()
-        .filter(|pin| pin.meaning != Meaning::Device || sheet.seen.contains(pin.anchor))
-        .collect();
-    let anchors: Vec<Pos2> = pins.iter().map(|pin| pin.anchor).collect();
-    let (apart, inside) =
-        if view.answer.is_some() { (PIN_NOW * 3.0, PIN_NOW * 1.8) } else { (PIN * 2.4, PIN) };
-    let places = spread(&anchors, sheet.seen.shrink(inside), apart);
-    let squares = squares(&places, TOUCH);
-    way(ui, view, level, sheet, &pins, &places);
-    for (pin, place) in pins.iter().zip(&places) {
-        if pin.anchor.distance(*place) > PIN {
-            let palette = Palette::of(ui);
-            ui.painter().line_segment([pin.anchor, *place], Stroke::new(4.0, palette.card));
-            ui.painter().line_segment([pin.anchor, *place], Stroke::new(1.5, palette.ink));
-            ui.painter().circle_filled(pin.anchor, 3.0, palette.ink);
-        }
-    }
-    for ((pin, place), square) in pins.iter().zip(&places).zip(&squares) {
-        pin_ui(ui, pin, *place, *square, out);
-    }
-    // Names over everything else, that of the goal away from that of the trouble.
-    let of = |meaning| pins.iter().zip(&places).find(|(pin, _)| pin.meaning == meaning);
-    let (goal, trouble) = (of(Meaning::Goal), of(Meaning::Trouble));
-    let goal_is_above = goal.zip(trouble).is_some_and(|((_, goal), (_, t))| goal.y <= t.y);
-    if let Some((pin, place)) = trouble {
-        name_ui(ui, sheet, pin, *place, goal.is_some() && !goal_is_above);
-    }
-    if let Some((pin, place)) = goal {
-        name_ui(ui, sheet, pin, *place, goal_is_above);
-    }
-}
-
-fn spot_pins(view: &View<'_>, level: &Level, sheet: &Sheet) -> Vec<Pin> {
-    let pin = |row: &Row| {
-        let (on, x, y) = row.place.as_ref()?;
-        let system = row.system?;
-        (*on == level.id).then(|| Pin {
-            meaning: Meaning::Spot,
-            anchor: sheet.at(*x, *y),
-            system,
-            tag: row.tag.clone(),
-            name: row.name.clone(),
-            label: view.fill("pin", &[fill("device", &row.name)]),
-            press: Some(Command::PickSpot(row.spot.clone())),
-        })
-    };
-    shown_rows(view).filter_map(pin).collect()
-}
-
-fn answer_pins(view: &View<'_>, level: &Level, sheet: &Sheet) -> Vec<Pin> {
-    let Some(answer) = view.answer else { return Vec::new() };
-    let home = view.home;
-    let preferred = view.asked.trouble.and_then(System::of_trouble);
-    let goal = view.asked.goal(answer);
-    let mut pins = Vec::new();
-    let spot = view.asked.at.as_ref();
-    if let Some((spot, at)) = spot.and_then(|s| Some((s, place::of_spot(home, s)?)))
-        && at.level == level.id
-    {
-        let name = place::name_of_spot(home, spot, view.words);
-        pins.push(Pin {
-            meaning: Meaning::Trouble,
-            anchor: sheet.at(at.x, at.y),
-            system: preferred.unwrap_or(System::Control),
-            tag: None,
-            label: view.fill("trouble-here-at", &[fill("spot", &name)]),
-            name: view.text("trouble-here"),
-            press: None,
-        });
-    }
-    for id in view.asked.devices(answer) {
-        let (Some(component), Some(at)) = (home.component(&id), place::of_component(home, &id))
-        else {
-            continue;
-        };
-        if at.level != level.id {
-            continue;
-        }
-        let is_goal = goal.as_ref() == Some(&id);
-        let key = if is_goal { "go-to" } else { "pin" };
-        pins.push(Pin {
-            meaning: if is_goal { Meaning::Goal } else { Meaning::Device },
-            anchor: sheet.at(at.x, at.y),
-            system: System::of(home, component, preferred),
-            tag: component.tag.clone(),
-            name: component.name.clone(),
-            label: view.fill(key, &[fill("device", &component.name)]),
-            press: None,
-        });
-    }
-    pins
-}
-
-fn pin_ui(ui: &mut Ui, pin: &Pin, place: Pos2, square: Rect, out: &mut Vec<Command>) {
-    let palette = Palette::of(ui);
-    let id = ui.scope_id().with(("pin", &pin.label));
-    let sense = if pin.press.is_some() { Sense::click() } else { Sense::hover() };
-    let response = ui.interact(square, id, sense);
-    let role = if pin.press.is_some() { Role::Button } else { Role::Image };
-    response.widget_info(|| WidgetInfo::labeled(role, true, &pin.label));
-    let painter = ui.painter();
-    let around = Stroke::new(2.0, tokens::EDGE_ON_PLAN);
-    match pin.meaning {
-        Meaning::Trouble => {
-            let paint = tokens::signal(Signal::Danger);
-            let rect = Rect::from_center_size(place, Vec2::splat(36.0));
-            painter.circle_filled(place + vec2(0.0, 2.0), 22.0, tokens::EDGE_ON_PLAN);
-            painter.circle_stroke(place + vec2(0.0, 2.0), 22.0, Stroke::new(2.0, paint.fill));
-            signs::alert(painter, rect, paint.fill, paint.on);
-        }
-        Meaning::Goal => {
-            painter.circle_filled(place, PIN_NOW * 1.75, tokens::EDGE_ON_PLAN);
-            let ring = Stroke::new(4.0, tokens::INK_ON_PLAN);
-            painter.circle_stroke(place, PIN_NOW * 1.65, ring);
-            crate::controls::pin(
-                painter,
-                place,
-                PIN_NOW,
-                pin.system,
-                pin.tag.as_deref(),
-                Stroke::NONE,
-            );
-        }
-        Meaning::Spot | Meaning::Device => {
-            let pointed_at = response.hovered() && pin.press.is_some();
-            let radius = if pointed_at { PIN * 1.25 } else { PIN };
-            pin_shape(painter, place, radius, pin, around);
-        }
-    }
-    if response.has_focus() {
-        painter.circle_stroke(place, PIN * 1.6, palette.focus_stroke());
-    }
-    let response = response.on_hover_text(&pin.name);
-    if let Some(press) = &pin.press
-        && response.clicked()
-    {
-        out.push(press.clone());
-    }
-}
-
-fn pin_shape(painter: &egui::Painter, place: Pos2, radius: f32, shown: &Pin, around: Stroke) {
-    pin(painter, place, radius, shown.system, shown.tag.as_deref(), around);
-}
-
-/// The name over or under a pin, kept on the sheet.
-fn name_ui(ui: &Ui, sheet: &Sheet, pin: &Pin, place: Pos2, over: bool) {
-    let font = FontId::new(size::SMALL, bold());
-    let (fill, ink, radius) = match pin.meaning {
-        Meaning::Trouble => {
-            let paint = tokens::signal(Signal::Danger);
-            (paint.fill, paint.on, PIN_NOW * 1.4)
-        }
-        Meaning::Goal | Meaning::Device | Meaning::Spot => {
-            (tokens::INK_ON_PLAN, tokens::EDGE_ON_PLAN, PIN_NOW * 1.9)
-        }
-    };
-    let galley = ui.painter().layout(pin.name.clone(), font, ink, 240.0);
-    let size = galley.size() + vec2(16.0, 8.0);
-    let away = vec2(0.0, radius + size.y / 2.0);
-    let place_at = |over: bool| if over { place - away } else { place + away };
-    let fits = |over: bool| {
-        sheet.seen.y_range().contains(place_at(over).y + if over { -size.y } else { size.y } / 2.0)
-    };
-    let over = if fits(over) { over } else { !over };
-    let mut rect = Rect::from_center_size(place_at(over), size);
-    let beyond = (rect.right() - sheet.seen.right()).max(0.0);
-    let before = (sheet.seen.left() - rect.left()).max(0.0);
-    rect = rect.translate(vec2(before - beyond, 0.0));
-    ui.painter().rect_filled(rect, ROUND, fill);
-    ui.painter().galley(rect.min + vec2(8.0, 4.0), galley, ink);
-}
-
-/// A line from where the person stands to the device.
-fn way(ui: &Ui, view: &View<'_>, level: &Level, sheet: &Sheet, pins: &[Pin], places: &[Pos2]) {
-    let Some(from) = view.asked.stands_at(view.home).filter(|from| from.level == level.id) else {
-        return;
-    };
-    let at_trouble =
-        view.asked.done.iter().all(|step| step.component.is_none()) && view.asked.from.is_none();
-    let pairs = || pins.iter().zip(places);
-    let trouble = pairs().find(|(pin, _)| pin.meaning == Meaning::Trouble).map(|(_, place)| *place);
-    let start = trouble.filter(|_| at_trouble).unwrap_or_else(|| sheet.at(from.x, from.y));
-    let Some((_, goal)) = pairs().find(|(pin, _)| pin.meaning == Meaning::Goal) else { return };
-    let along = *goal - start;
-    let gap = PIN_NOW * 1.8;
-    if along.length() < gap * 2.0 {
-        return;
-    }
-    let direction = along.normalized();
-    let tip = *goal - direction * gap;
-    let end = tip - direction * 12.0;
-    let side = direction.rot90() * 10.0;
-    let painter = ui.painter();
-    for (width, colour) in [(9.0, tokens::EDGE_ON_PLAN), (5.0, tokens::INK_ON_PLAN)] {
-        let grow = (width - 5.0) / 2.0;
-        painter.line_segment([start, end], Stroke::new(width, colour));
-        let spread = side.normalized() * (10.0 + grow);
-        let head = vec![
-            tip + direction * grow,
-            end + spread - direction * grow,
-            end - spread - direction * grow,
-        ];
-        painter.add(Shape::convex_polygon(head, colour, Stroke::NONE));
-    }
-    if trouble.is_none() || !at_trouble {
-        painter.circle(start, 8.0, tokens::EDGE_ON_PLAN, Stroke::new(4.0, tokens::INK_ON_PLAN));
     }
 }

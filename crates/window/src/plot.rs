@@ -399,10 +399,11 @@ fn as_f32(value: f64) -> f32 {
 #[cfg(test)]
 mod tests {
     use quarterturn_guidance::Catalogue;
-    use quarterturn_home::{Component, Home, Kind, Units};
+    use quarterturn_home::{Component, Home, Kind, Log, Units};
 
     use super::*;
     use crate::ask::Asked;
+    use crate::session::Session;
 
     fn with_view<T>(units: Units, look: impl FnOnce(&View<'_>) -> T) -> T {
         let device = |id: &str, tag: Option<&str>| Component {
@@ -426,6 +427,14 @@ mod tests {
             asked: &Asked::default(),
             answer: None,
             rows: &[],
+            hits: &[],
+            way: None,
+            drill: None,
+            session: &Session::default(),
+            log: &Log::default(),
+            message: None,
+            lasts: false,
+            motion: false,
             problems_open: false,
             is_new_page: false,
         })

@@ -3,6 +3,7 @@
 use egui::{Pos2, Rect, pos2, vec2};
 use quarterturn_home::{Home, Level, Space};
 
+use crate::looking::Aim;
 use crate::pictures::Picture;
 use crate::place;
 use crate::spots::{Row, is_found};
@@ -15,22 +16,34 @@ pub(crate) struct Sheet {
     pub(crate) rect: Rect,
     /// What is seen of it.
     pub(crate) seen: Rect,
+    /// Points of the screen for a metre.
+    pub(crate) scale: f64,
+    /// The same when all of the level is seen.
+    pub(crate) whole: f64,
+    /// True if the picture is drawn left for right.
+    is_mirrored: bool,
     left: f64,
     top: f64,
-    scale: f64,
 }
 
 /// A part of a level, in metres: left, top, width, height.
 pub(crate) type Part = (f64, f64, f64, f64);
 
+/// The part that matters is shown up to this many times as large as all of the level.
+const CLOSE: f64 = 4.0;
+/// By hand one gets as near as this.
+const CLOSEST: f64 = 12.0;
+
 impl Sheet {
-    /// Fits the level into `area`: its picture if there is one, else all that has a place on it. With
-    /// a `focus`, that part is shown as large as it can be, though never more than four times.
+    /// Fits the level into `area`: its picture if there is one, else all that has a place on it. What
+    /// is aimed at is in the middle as far as the level reaches; with `aim` on what matters, that is
+    /// `focus`, shown as large as it can be.
     pub(crate) fn fit(
         home: &Home,
         level: &Level,
         picture: &Picture<'_>,
         area: Rect,
+        aim: Aim,
         focus: Option<Part>,
     ) -> Option<Self> {
         let (left, top, width, height) = match (&level.plan, picture) {
@@ -45,11 +58,18 @@ impl Sheet {
             (f64::from(area.width()) / width).min(f64::from(area.height()) / height)
         };
         let whole = fill(width, height);
-        let scale = focus.map_or(whole, |(_, _, w, h)| fill(w, h).clamp(whole, whole * 4.0));
+        if !whole.is_finite() || whole <= 0.0 {
+            return None;
+        }
+        let middle = (left + width / 2.0, top + height / 2.0);
+        let (scale, (x, y)) = match (aim, focus) {
+            (Aim::Whole, _) | (Aim::WhatMatters, None) => (whole, middle),
+            (Aim::WhatMatters, Some((l, t, w, h))) => {
+                (fill(w, h).clamp(whole, whole * CLOSE), (l + w / 2.0, t + h / 2.0))
+            }
+            (Aim::ByHand { x, y, scale }, _) => (scale.clamp(whole, whole * CLOSEST), (x, y)),
+        };
         let size = vec2(as_f32(width * scale), as_f32(height * scale));
-        let (x, y) = focus.map_or((left + width / 2.0, top + height / 2.0), |(l, t, w, h)| {
-            (l + w / 2.0, t + h / 2.0)
-        });
         let middle = vec2(as_f32((x - left) * scale), as_f32((y - top) * scale));
         let wanted = area.center() - middle;
         let along = |wanted: f32, from: f32, to: f32, size: f32, slack: f32| {
@@ -64,7 +84,19 @@ impl Sheet {
             along(wanted.y, area.top(), area.bottom(), size.y, 0.0),
         );
         let rect = Rect::from_min_size(min, size);
-        Some(Self { rect, seen: rect.intersect(area), left, top, scale })
+        let is_mirrored = level.plan.as_ref().is_some_and(|plan| plan.mirrored);
+        Some(Self { rect, seen: rect.intersect(area), scale, whole, is_mirrored, left, top })
+    }
+
+    /// Which point of the picture is there on the screen, from 0 to 1 each way.
+    pub(crate) fn on_picture(&self, at: Pos2) -> Pos2 {
+        let part = (at - self.rect.min) / self.rect.size();
+        pos2(if self.is_mirrored { 1.0 - part.x } else { part.x }, part.y)
+    }
+
+    /// This many metres, in points of the screen.
+    pub(crate) fn points(&self, metres: f64) -> f32 {
+        as_f32(metres * self.scale)
     }
 
     /// Where a point of the level is on the screen.
@@ -86,21 +118,21 @@ pub(crate) fn focus(view: &View<'_>, level: &Level) -> Option<Part> {
     /// Room left around the points, and the least that is shown, in metres.
     const AROUND: f64 = 2.0;
     const LEAST: f64 = 8.0;
-    if view.asked.whole_floor {
-        return None;
-    }
     let points: Vec<(f64, f64)> = match view.answer {
         Some(answer) => {
             let goal = view.asked.goal(answer).and_then(|id| place::of_component(view.home, &id));
-            if goal.is_some_and(|goal| goal.level != level.id) {
+            let spot = view.asked.at.as_ref().and_then(|spot| place::of_spot(view.home, spot));
+            let places = [goal, view.asked.stands_at(view.home), spot].into_iter().flatten();
+            let on_way = view.way.into_iter().flat_map(|way| &way.legs);
+            let walked = on_way.filter(|leg| leg.level == level.id).flat_map(|leg| &leg.points);
+            // Where there is nothing to go to, what one stands at is no reason to come near.
+            if goal.is_some_and(|g| g.level != level.id) && walked.clone().next().is_none() {
                 return None;
             }
-            let spot = view.asked.at.as_ref().and_then(|spot| place::of_spot(view.home, spot));
-            [goal, view.asked.stands_at(view.home), spot]
-                .into_iter()
-                .flatten()
+            places
                 .filter(|place| place.level == level.id)
                 .map(|place| (place.x, place.y))
+                .chain(walked.copied())
                 .collect()
         }
         None => {

@@ -100,6 +100,10 @@ pub(crate) fn spots_ui(ui: &mut Ui, view: &View<'_>, commands: &mut Vec<Command>
     ui.label(soft(ui, view.text("where-hint")));
     let found: Vec<&Row> = view.rows.iter().filter(|r| is_found(r, &view.asked.search)).collect();
     search_ui(ui, view, best(&found, &view.asked.search), commands);
+    // Not knowing is an answer, too.
+    if button(ui, &view.text("spot-unknown")).clicked() {
+        commands.push(Command::PickSpot(Spot::Home));
+    }
     if view.rows.is_empty() {
         ui.label(view.text("no-spots"));
     } else if found.is_empty() {

@@ -4,52 +4,70 @@ use egui::{Stroke, Ui, vec2};
 use quarterturn_guidance::{Act, Answer, Step, count, fill};
 use quarterturn_home::{Component, DeviceState};
 
-use crate::ask::{Command, StepKey};
+use crate::ask::{Command, StepKey, Tab};
 use crate::controls::{button, card, line, main_button, plate, section, soft, strong, tall_button};
+use crate::pictures::{Picture, Pictures};
 use crate::system::System;
-use crate::tokens::{self, Palette, size};
+use crate::tokens::{self, FIGURE, GAP, Palette, SIDE_BY_SIDE, size};
 use crate::view::View;
-use crate::{place, signs};
+use crate::{figures, place, practice, signs};
 
-/// The steps that were done, and the one to do now.
-pub(crate) fn now_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer, out: &mut Vec<Command>) {
-    for (n, step) in (1..).zip(&answer.steps) {
-        if view.asked.done.contains(&StepKey::of(step)) {
-            done_ui(ui, view, n, step, out);
-        }
-    }
+/// The step to do now, or what comes after the last.
+pub(crate) fn now_ui(
+    ui: &mut Ui,
+    view: &View<'_>,
+    answer: &Answer,
+    pictures: &mut Pictures,
+    out: &mut Vec<Command>,
+) {
     match view.asked.now(answer).and_then(|at| answer.steps.get(at).map(|step| (at, step))) {
-        Some((at, step)) => step_ui(ui, view, answer, at, step, out),
+        Some((at, step)) => step_ui(ui, view, answer, at, step, pictures, out),
         None if answer.steps.is_empty() => {}
         None => {
             first_card(ui, |ui| {
                 ui.label(strong(view.text("all-done"), size::ACT));
+                ui.label(view.text("all-done-hint"));
+                ui.add_space(GAP);
+                ui.horizontal_wrapped(|ui| {
+                    if main_button(ui, &view.text("tab-after")).clicked() {
+                        out.push(Command::Turn(Tab::After));
+                    }
+                    take_back_ui(ui, view, out);
+                });
             });
         }
     }
 }
 
-/// The steps after the one to do now.
-pub(crate) fn later_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer) {
-    let Some(now) = view.asked.now(answer) else { return };
-    let later: Vec<(usize, &Step)> = (1..)
-        .zip(&answer.steps)
-        .skip(now + 1)
-        .filter(|(_, step)| !view.asked.done.contains(&StepKey::of(step)))
-        .collect();
-    if later.is_empty() {
-        return;
+/// What is done and to be done at the same glance, with the way to take back what was done.
+pub(crate) fn steps_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer, out: &mut Vec<Command>) {
+    section(ui, &view.text("tab-steps"));
+    let now = view.asked.now(answer);
+    for (at, step) in answer.steps.iter().enumerate() {
+        let n = at + 1;
+        if view.asked.done.contains(&StepKey::of(step)) {
+            done_ui(ui, view, n, step, out);
+        } else {
+            later_ui(ui, view, n, step, now == Some(at));
+        }
     }
-    section(ui, &view.text("then"));
-    for (n, step) in later {
-        ui.scope(|ui| {
-            ui.spacing_mut().interact_size.y = 0.0;
-            ui.horizontal_top(|ui| {
-                ui.label(view.fill("step-number", &[fill("n", &n.to_string())]));
-                ui.add(egui::Label::new(step.text.as_str()).wrap());
-            });
+}
+
+/// A step that is still to be done; the one to do now in bold.
+fn later_ui(ui: &mut Ui, view: &View<'_>, n: usize, step: &Step, is_now: bool) {
+    ui.scope(|ui| {
+        ui.spacing_mut().interact_size.y = 0.0;
+        ui.horizontal_top(|ui| {
+            let number = view.fill("step-number", &[fill("n", &n.to_string())]);
+            let (number, text) = if is_now {
+                (strong(number, size::BODY), strong(step.text.as_str(), size::BODY))
+            } else {
+                (number.into(), step.text.as_str().into())
+            };
+            ui.label(number);
+            ui.add(egui::Label::new(text).wrap());
         });
-    }
+    });
 }
 
 /// The step to do now.
@@ -59,6 +77,7 @@ fn step_ui(
     answer: &Answer,
     at: usize,
     step: &Step,
+    pictures: &mut Pictures,
     out: &mut Vec<Command>,
 ) {
     first_card(ui, |ui| {
@@ -69,47 +88,152 @@ fn step_ui(
             ui.label(soft(ui, view.fill("step-of", &place)));
         });
         let component = step.component.as_deref().and_then(|id| view.home.component(id));
-        ui.horizontal_top(|ui| {
+        let words = |ui: &mut Ui| {
+            words_ui(ui, &step.text);
             if let Some(component) = component {
-                let preferred = view.asked.trouble.and_then(System::of_trouble);
-                let system = System::of(view.home, component, preferred);
-                plate(ui, system, component.tag.as_deref(), tokens::PIN_NOW);
+                condition_ui(ui, view, component);
             }
-            ui.vertical(|ui| {
-                words_ui(ui, &step.text);
-                if let Some(component) = component {
-                    condition_ui(ui, view, component);
-                }
-                cost_ui(ui, view, answer, step);
-                if let Some(prove) = &step.prove {
-                    ui.label(view.fill("prove", &[fill("prove", prove)]));
-                }
+            far_ui(ui, view, step);
+            cost_ui(ui, view, answer, step);
+            if let Some(prove) = &step.prove {
+                ui.add(egui::Label::new(view.fill("prove", &[fill("prove", prove)])).wrap());
+            }
+        };
+        if ui.available_width() < SIDE_BY_SIDE {
+            ui.horizontal_top(|ui| {
+                picture_ui(ui, view, component, step.act, pictures, FIGURE * 0.75);
             });
-        });
+            words(ui);
+        } else {
+            ui.horizontal_top(|ui| {
+                picture_ui(ui, view, component, step.act, pictures, FIGURE);
+                ui.vertical(words);
+            });
+        }
         ui.add_space(4.0);
-        ui.horizontal_wrapped(|ui| {
-            if main_button(ui, &view.text("done")).clicked() {
-                out.push(Command::Done(StepKey::of(step)));
-            }
-            if let (Some(id), Some(key)) = (&step.component, refusal(step.act))
+        buttons_ui(ui, view, step, out);
+    });
+}
+
+/// How it turned out: the whole of what a person has to say.
+fn buttons_ui(ui: &mut Ui, view: &View<'_>, step: &Step, out: &mut Vec<Command>) {
+    ui.horizontal_wrapped(|ui| {
+        if let Some(drill) = view.drill {
+            practice::found_ui(ui, view, drill, step, out);
+            return;
+        }
+        let refusal = refusal(step.act);
+        let done = if refusal.is_some() { "it-worked" } else { "done" };
+        if main_button(ui, &view.text(done)).clicked() {
+            out.push(Command::Done(StepKey::of(step)));
+        }
+        if let Some(id) = &step.component {
+            if let Some(key) = refusal
                 && tall_button(ui, &view.text(key)).clicked()
             {
                 out.push(Command::Failed(id.clone()));
             }
-        });
+            if refusal.is_some() && tall_button(ui, &view.text("out-of-reach")).clicked() {
+                out.push(Command::OutOfReach(id.clone()));
+            }
+        }
+        take_back_ui(ui, view, out);
     });
+}
+
+fn take_back_ui(ui: &mut Ui, view: &View<'_>, out: &mut Vec<Command>) {
+    if view.asked.can_take_back() && tall_button(ui, &view.text("take-back")).clicked() {
+        out.push(Command::TakeBack);
+    }
+}
+
+/// The device: its photo, or else a drawing of how such a thing is worked, with its tag over it.
+fn picture_ui(
+    ui: &mut Ui,
+    view: &View<'_>,
+    component: Option<&Component>,
+    act: Act,
+    pictures: &mut Pictures,
+    side: f32,
+) {
+    let photo = component.and_then(|c| c.photo.as_deref());
+    let response = match (pictures.get(ui.ctx(), photo), component) {
+        (Picture::Ready(texture), Some(component)) => {
+            let label = photo_label(view, component);
+            let size = texture.size_vec2();
+            let size = size * (side * 1.2 / size.max_elem().max(1.0));
+            let (rect, response) = ui.allocate_exact_size(size, egui::Sense::hover());
+            let all = egui::Rect::from_min_max(egui::Pos2::ZERO, egui::pos2(1.0, 1.0));
+            let palette = Palette::of(ui);
+            ui.painter().image(texture.id(), rect, all, palette.picture);
+            response.widget_info(|| {
+                egui::WidgetInfo::labeled(egui::accesskit::Role::Image, true, &label)
+            });
+            response
+        }
+        _ => {
+            let label = figures::label(view.words, component, act);
+            figures::figure_ui(ui, vec2(side, side), component, act, &label)
+        }
+    };
+    if let Some(component) = component
+        && component.tag.is_some()
+    {
+        let preferred = view.asked.trouble.and_then(System::of_trouble);
+        let system = System::of(view.home, component, preferred);
+        let at = response.rect.left_top() + vec2(tokens::PIN_NOW + 2.0, tokens::PIN_NOW + 2.0);
+        let edge = Stroke::new(2.0, Palette::of(ui).card);
+        crate::controls::pin(
+            ui.painter(),
+            at,
+            tokens::PIN_NOW,
+            system,
+            component.tag.as_deref(),
+            edge,
+        );
+    }
+}
+
+/// What the photo of a device shows.
+fn photo_label(view: &View<'_>, component: &Component) -> String {
+    let name = fill("device", &component.name);
+    match &component.tag {
+        Some(tag) => view.fill("picture-of-tagged", &[name, fill("tag", tag)]),
+        None => view.fill("picture-of", &[name]),
+    }
+}
+
+/// How far it is, along the way one walks.
+fn far_ui(ui: &mut Ui, view: &View<'_>, step: &Step) {
+    if step.component.is_none() {
+        return;
+    }
+    let Some(way) = view.way else { return };
+    let far = fill("far", &view.distance(way.metres));
+    let text = match (way.levels_up >= 1.0, way.levels_down >= 1.0) {
+        (false, false) if way.metres < 1.5 => view.text("far-here"),
+        (false, false) => view.fill("far", &[far]),
+        (true, _) => view.fill("far-up", &[far]),
+        (false, true) => view.fill("far-down", &[far]),
+    };
+    ui.label(text);
 }
 
 /// The words of a step: its first sentence big, for it says what; the rest says where and how.
 pub(crate) fn words_ui(ui: &mut Ui, text: &str) {
-    let (first, rest) = match text.find(". ") {
-        Some(at) => text.split_at(at + 1),
-        None => (text, ""),
-    };
+    let (first, rest) = first_sentence(text);
     ui.add(egui::Label::new(strong(first, size::ACT)).wrap());
     let rest = rest.trim();
     if !rest.is_empty() {
         ui.add(egui::Label::new(rest).wrap());
+    }
+}
+
+/// The first sentence of a text, and the rest.
+pub(crate) fn first_sentence(text: &str) -> (&str, &str) {
+    match text.find(". ") {
+        Some(at) => text.split_at(at + 1),
+        None => (text, ""),
     }
 }
 
@@ -208,6 +332,6 @@ fn first_card(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
     card(ui, edge, add);
 }
 
-fn as_number(n: usize) -> f64 {
+pub(crate) fn as_number(n: usize) -> f64 {
     u32::try_from(n).map_or(f64::INFINITY, f64::from)
 }

@@ -84,7 +84,8 @@ impl System {
         .then_some(Self::Cooling)
     }
 
-    fn of_net(net: Net) -> Self {
+    /// The system that a net belongs to.
+    pub(crate) fn of_net(net: Net) -> Self {
         match net {
             Net::Water => Self::Water,
             Net::Waste | Net::Vent => Self::Drain,

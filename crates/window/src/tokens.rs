@@ -17,8 +17,6 @@ pub(crate) const TILE: f32 = 88.0;
 pub(crate) const SMALL_TILE: f32 = 56.0;
 /// Width of the coloured end of a tile.
 pub(crate) const TILE_END: f32 = 64.0;
-/// Width that a telephone number gets.
-pub(crate) const PHONE_WIDTH: f32 = 132.0;
 /// Least width of the coloured end of a caution, which holds its signal word.
 pub(crate) const SIGNAL_WIDTH: f32 = 136.0;
 /// Distance between things that belong together.
@@ -35,6 +33,10 @@ pub(crate) const ROUND: CornerRadius = CornerRadius::same(6);
 pub(crate) const ONE_COLUMN: f32 = 900.0;
 /// Height of the plan where it is one of several things in a column.
 pub(crate) const PLAN_IN_COLUMN: f32 = 420.0;
+/// Side of the picture beside the step to do now.
+pub(crate) const FIGURE: f32 = 128.0;
+/// Narrower than this, the picture stands over the words.
+pub(crate) const SIDE_BY_SIDE: f32 = 380.0;
 /// Widest that a column of text gets.
 pub(crate) const TEXT_COLUMN: f32 = 860.0;
 /// Height of a plot with its axes.
@@ -57,7 +59,9 @@ pub(crate) mod size {
     /// The name of a trouble on a small tile.
     pub(crate) const SMALL_TILE: f32 = 16.0;
     /// Telephone numbers.
-    pub(crate) const PHONE: f32 = 22.0;
+    pub(crate) const PHONE: f32 = 44.0;
+    /// Telephone numbers of those who might be needed.
+    pub(crate) const PHONE_BESIDES: f32 = 22.0;
     /// A heading within a column.
     pub(crate) const SECTION: f32 = 16.0;
     /// Ordinary text, and buttons.
@@ -97,6 +101,8 @@ pub(crate) struct Palette {
     pub(crate) wall: Color32,
     /// What a plan's picture is multiplied with.
     pub(crate) picture: Color32,
+    /// Laid over a plan's picture where it does not matter.
+    pub(crate) veil: Color32,
     /// Lines of a plot. None is the colour of a signal or a system, and each has its own dashes and
     /// mark.
     pub(crate) plot: [Color32; 3],
@@ -114,6 +120,7 @@ const LIGHT: Palette = Palette {
     plan: Color32::from_rgb(0xfb, 0xfa, 0xf7),
     wall: Color32::from_rgb(0x3a, 0x3d, 0x40),
     picture: Color32::WHITE,
+    veil: Color32::from_rgba_premultiplied(0x9a, 0x98, 0x94, 0xa8),
     plot: [
         Color32::from_rgb(0x1a, 0x1c, 0x1e),
         Color32::from_rgb(0x00, 0x75, 0x80),
@@ -133,6 +140,7 @@ const DARK: Palette = Palette {
     plan: Color32::from_rgb(0x1e, 0x21, 0x24),
     wall: Color32::from_rgb(0xc9, 0xc8, 0xc3),
     picture: Color32::from_gray(0xd2),
+    veil: Color32::from_rgba_premultiplied(0x10, 0x11, 0x12, 0xa8),
     plot: [
         Color32::from_rgb(0xf2, 0xf0, 0xea),
         Color32::from_rgb(0x4f, 0xc3, 0xcf),
@@ -178,6 +186,8 @@ pub(crate) struct Paint {
 pub(crate) const INK_ON_PLAN: Color32 = BLACK;
 /// The edge of it.
 pub(crate) const EDGE_ON_PLAN: Color32 = Color32::WHITE;
+/// Ring around what the keyboard acts on there.
+pub(crate) const FOCUS_ON_PLAN: Color32 = LIGHT.focus;
 
 /// Near-black on light fills; pure black would glare beside coloured fields.
 const BLACK: Color32 = Color32::from_rgb(0x10, 0x10, 0x10);

@@ -4,12 +4,14 @@ use egui::Ui;
 use quarterturn_guidance::{Trouble, fill};
 
 use crate::ask::Command;
-use crate::controls::{End, Tile, height_of_tile, line, section, soft, strong, tile};
-use crate::signs;
+use crate::controls::{End, Tile, height_of_tile, section, strong, tile};
 use crate::system::System;
-use crate::tokens::{APART, size};
+use crate::tokens::{APART, GAP, size};
 use crate::view::View;
+use crate::{search, signs};
 
+/// Narrower than this, tiles stand one under the other.
+const TWO_COLUMNS: f32 = 520.0;
 /// Most tiles side by side.
 const MOST_COLUMNS: usize = 4;
 
@@ -76,10 +78,20 @@ pub(crate) fn end(trouble: Trouble) -> End {
 /// Asks what is seen, dangers to life first: groups side by side as far as there is room, so that
 /// nothing has to be scrolled for on an ordinary screen.
 pub(crate) fn troubles_ui(ui: &mut Ui, view: &View<'_>, out: &mut Vec<Command>) {
-    line(ui, |ui| {
+    if ui.available_width() < TWO_COLUMNS {
         ui.label(strong(view.text("what-do-you-see"), size::HEADING));
-        ui.label(soft(ui, view.text("what-do-you-see-hint")));
-    });
+        search::box_ui(ui, view, f32::INFINITY, out);
+    } else {
+        ui.horizontal(|ui| {
+            ui.label(strong(view.text("what-do-you-see"), size::HEADING));
+            ui.add_space(GAP);
+            search::box_ui(ui, view, f32::INFINITY, out);
+        });
+    }
+    if !view.asked.search.trim().is_empty() {
+        search::hits_ui(ui, view, out);
+        return;
+    }
     let columns = columns(ui.available_width());
     let width = (ui.available_width() + APART) / as_f32(columns) - APART;
     let mut rows: Vec<Vec<(Group, Vec<Trouble>)>> = Vec::new();
@@ -117,7 +129,7 @@ struct Layout {
 /// How many tiles stand side by side.
 fn columns(width: f32) -> usize {
     match width {
-        w if w < 520.0 => 1,
+        w if w < TWO_COLUMNS => 1,
         w if w < 1060.0 => 2,
         _ => MOST_COLUMNS,
     }

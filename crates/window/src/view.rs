@@ -1,9 +1,12 @@
 //! What the panels may look at.
 
-use quarterturn_guidance::{Answer, Catalogue, Fill};
-use quarterturn_home::{Home, Problem, Units};
+use quarterturn_guidance::{Answer, Catalogue, Fill, Way, count, fill};
+use quarterturn_home::{Home, Log, Problem, Units};
 
 use crate::ask::Asked;
+use crate::practice::Running;
+use crate::search::Hit;
+use crate::session::Session;
 use crate::spots::Row;
 
 /// Everything that is shown, borrowed for one frame.
@@ -16,6 +19,22 @@ pub(crate) struct View<'a> {
     pub(crate) answer: Option<&'a Answer>,
     /// The spots for the trouble.
     pub(crate) rows: &'a [Row],
+    /// What may be meant by what is typed on the first page.
+    pub(crate) hits: &'a [Hit],
+    /// The way to the device of the step to do now.
+    pub(crate) way: Option<&'a Way>,
+    /// The drill under way.
+    pub(crate) drill: Option<&'a Running>,
+    /// What happened since the trouble was picked.
+    pub(crate) session: &'a Session,
+    /// What happened before.
+    pub(crate) log: &'a Log,
+    /// What became of what was last pressed, in words.
+    pub(crate) message: Option<&'a str>,
+    /// True if what is written down outlasts the window.
+    pub(crate) lasts: bool,
+    /// True if marks may move.
+    pub(crate) motion: bool,
     /// True if the home file's problems are folded out.
     pub(crate) problems_open: bool,
     /// True in the first frame of a page.
@@ -37,10 +56,35 @@ impl View<'_> {
     pub(crate) fn duration(&self, seconds: f64) -> String {
         if seconds < 90.0 {
             let fives = (seconds / 5.0).ceil().max(1.0) * 5.0;
-            self.fill("seconds", &[quarterturn_guidance::count("n", fives)])
+            self.fill("seconds", &[count("n", fives)])
         } else {
             let minutes = (seconds / 60.0).ceil();
-            self.fill("minutes", &[quarterturn_guidance::count("n", minutes)])
+            self.fill("minutes", &[count("n", minutes)])
+        }
+    }
+
+    /// A time as a clock shows it.
+    pub(crate) fn exact(&self, seconds: f64) -> String {
+        let whole = seconds.max(0.0).round();
+        if whole < 60.0 {
+            return self.fill("seconds", &[count("n", whole)]);
+        }
+        let seconds = format!("{:02.0}", whole % 60.0);
+        let fills = [count("minutes", (whole / 60.0).floor()), fill("seconds", &seconds)];
+        self.fill("minutes-and-seconds", &fills)
+    }
+
+    /// A distance in the home's units, no more exact than a person walks.
+    pub(crate) fn distance(&self, metres: f64) -> String {
+        /// A foot in metres, exactly (NIST Special Publication 811, appendix B.8).
+        const FOOT: f64 = 0.3048;
+        match self.home.units {
+            Units::Si => self.fill("metres", &[count("n", metres.round().max(1.0))]),
+            Units::Us => {
+                let feet = metres / FOOT;
+                let rounded = if feet < 20.0 { feet.round() } else { (feet / 5.0).round() * 5.0 };
+                self.fill("feet", &[count("n", rounded.max(1.0))])
+            }
         }
     }
 
@@ -65,7 +109,7 @@ impl View<'_> {
             Units::Si => "litres",
             Units::Us => "gallons",
         };
-        self.fill(key, &[quarterturn_guidance::count("n", amount)])
+        self.fill(key, &[count("n", amount)])
     }
 }
 

@@ -243,7 +243,7 @@ fn the_language_is_chosen_in_the_bar_and_what_was_done_stays() {
     let mut harness = built_in("en");
     press(&mut harness, &trouble("en", Trouble::Leak));
     press(&mut harness, "W40 Dishwasher");
-    press(&mut harness, "Done");
+    press(&mut harness, "It worked");
     let english = harness.state().answer().expect("an answer").clone();
     press(&mut harness, "Español");
     let spanish = harness.state().answer().expect("an answer").clone();

@@ -9,6 +9,8 @@ pub(crate) struct House {
     pub(crate) levels: Vec<(String, f64)>,
     /// Rooms and outdoor places.
     pub(crate) rooms: Vec<Room>,
+    /// Two rooms each that a door or stairs join.
+    pub(crate) doors: Vec<(String, String)>,
     /// What is installed.
     pub(crate) parts: Vec<Part>,
     /// What feeds what.
@@ -94,6 +96,12 @@ impl House {
                 fields.push_str(", outdoors: true");
             }
             writeln!(text, "        ({fields}),").unwrap();
+        }
+        text.push_str("    ],\n    passages: [\n");
+        for (one, other) in &self.doors {
+            let level = |id: &str| self.room(id).and_then(|room| room.level.as_ref());
+            let stairs = level(one) != level(other);
+            writeln!(text, "        (between: ({one:?}, {other:?}), stairs: {stairs}),").unwrap();
         }
         text.push_str("    ],\n    components: [\n");
         for part in &self.parts {

@@ -32,8 +32,12 @@ pub(crate) fn less(house: &House, named: &dyn Fn(&str) -> bool) -> Vec<House> {
         with(&|less| {
             if !less.parts.iter().any(|part| part.room.as_ref() == Some(&room.id)) {
                 less.rooms.retain(|other| other.id != room.id);
+                less.doors.retain(|(one, other)| *one != room.id && *other != room.id);
             }
         });
+    }
+    for number in 0..house.doors.len() {
+        with(&|less| drop(less.doors.remove(number)));
     }
     for number in 0..house.parts.len() {
         with(&|less| less.parts[number].state = "");

@@ -68,8 +68,47 @@ impl<'a> Water<'a> {
         Self { wet, standing }
     }
 
-    /// True if nobody may go to the part.
+    /// True if nobody may go to the part: it is in water, or every way there leads through rooms where
+    /// water was seen standing.
     pub(super) fn forbids(&self, told: &Told<'_>, id: &str) -> bool {
+        self.is_around(told, id) || self.bars(told, id)
+    }
+
+    /// True if the doors of the home lead to the part's room, but none of the ways keeps out of standing
+    /// water. Where one is, one may leave; where water meets power, all of the room counts.
+    fn bars(&self, told: &Told<'_>, id: &str) -> bool {
+        let start = match (&told.question.from, &told.question.at) {
+            (Some(room), _) | (None, Spot::Space(room)) => Some(room.as_str()),
+            (None, Spot::Component(id) | Spot::Connection(id, _)) => room_of_part(told, id),
+            (None, Spot::Home) => None,
+        };
+        let (Some(start), Some(target)) = (start, room_of_part(told, id)) else { return false };
+        let live = |room: &str| {
+            let meets_power = told.answer.trouble == "water-near-power" && self.wet.contains(room);
+            room != start && (self.standing.contains(room) || meets_power)
+        };
+        let reaches = |may_cross: &dyn Fn(&str) -> bool| {
+            let mut reached: BTreeSet<&str> = BTreeSet::from([start]);
+            loop {
+                let next = told.house.doors.iter().find_map(|(one, other)| {
+                    let pairs = [(one.as_str(), other.as_str()), (other.as_str(), one.as_str())];
+                    let opens = |(from, to): &(&str, &str)| {
+                        reached.contains(from) && may_cross(from) && !reached.contains(to)
+                    };
+                    pairs.into_iter().find(opens).map(|(_, to)| to)
+                });
+                match next {
+                    Some(room) => reached.insert(room),
+                    None => return reached.contains(target),
+                };
+            }
+        };
+        reaches(&|_| true) && !reaches(&|room| !live(room))
+    }
+
+    /// True if the part is in water: in a room where it stands, or something electrical where it is
+    /// wet.
+    pub(super) fn is_around(&self, told: &Told<'_>, id: &str) -> bool {
         let Some(room) = room_of_part(told, id) else { return false };
         self.standing.contains(room)
             || (self.wet.contains(room) && is_electrical(told.house.part(id).kind))

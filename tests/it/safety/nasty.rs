@@ -31,6 +31,7 @@ pub(crate) fn home(dice: &mut Dice) -> House {
     let house = &mut site.house;
     devices(dice, house);
     rooms(dice, house);
+    doors(dice, house);
     names(dice, house);
     fields(dice, house);
     house.rest = people(dice);
@@ -101,6 +102,28 @@ fn rooms(dice: &mut Dice, house: &mut House) {
         }
         if dice.chance(5) {
             house.parts[number].room = None;
+        }
+    }
+}
+
+/// Doors between some of the rooms, so that there may be one way, several, or none.
+fn doors(dice: &mut Dice, house: &mut House) {
+    if dice.chance(35) {
+        return;
+    }
+    let most = dice.of(&[30, 60, 100]);
+    for number in 1..house.rooms.len() {
+        if dice.chance(most) {
+            let other = dice.below(number);
+            let pair = (house.rooms[number].id.clone(), house.rooms[other].id.clone());
+            house.doors.push(pair);
+        }
+    }
+    while house.rooms.len() > 1 && dice.chance(30) {
+        let (one, other) = (dice.below(house.rooms.len()), dice.below(house.rooms.len()));
+        if one != other {
+            let pair = (house.rooms[one].id.clone(), house.rooms[other].id.clone());
+            house.doors.push(pair);
         }
     }
 }

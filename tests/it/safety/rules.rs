@@ -84,7 +84,7 @@ pub(super) fn rule_2_leave_then_call(told: &Told<'_>) -> Held {
 }
 
 /// No step sends anyone to something electrical that stands in water, nor into standing water that may
-/// be live. Whom to call to cut the power stands beside it.
+/// be live, nor through it. Whom to call to cut the power stands beside it.
 pub(super) fn rule_3_nobody_into_live_water(told: &Told<'_>) -> Held {
     let water = Water::of(told);
     let answer = told.answer;
@@ -118,7 +118,8 @@ pub(super) fn rule_3_nobody_into_live_water(told: &Told<'_>) -> Held {
             ));
         }
     }
-    let in_water = |id: &str| is_electrical(told.house.part(id).kind) && water.forbids(told, id);
+    let in_water =
+        |id: &str| is_electrical(told.house.part(id).kind) && water.is_around(told, id);
     let plugs = || answer.steps.iter().filter(|step| matches!(step.act, Act::Unplug | Act::Reset));
     if let Spot::Component(id) = &told.question.at
         && in_water(id)

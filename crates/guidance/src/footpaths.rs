@@ -1,0 +1,356 @@
+//! All ways on foot through a home, from door to door.
+
+use petgraph::Direction;
+use petgraph::algo::dijkstra;
+use petgraph::graph::{DiGraph, NodeIndex};
+use petgraph::visit::EdgeRef as _;
+use quarterturn_estimate::si::length::meter;
+use quarterturn_estimate::si::time::second;
+use quarterturn_estimate::{Length, walk};
+use quarterturn_home::{Home, Passage};
+
+use crate::floor::{Floor, Xy, far};
+use crate::route::Point;
+
+/// Metres walked for a metre of the shortest way across a floor. Common practice, no source: people
+/// go round tables and keep clear of corners.
+const ROUND_FURNITURE: f64 = 1.1;
+
+/// Metres walked across a room when the map does not tell where in it things are. Common practice,
+/// no source.
+pub(crate) const WITHIN_A_ROOM_M: f64 = 3.0;
+
+/// Seconds that every part of a way takes at least, so that none leads in a circle.
+const A_MOMENT: f64 = 0.001;
+
+/// The doors and stairs of a home, and how far they are from each other.
+///
+/// Two nodes a passage, one on each side:
+///
+/// ```text
+///   ┌─────────┬────────────┐
+///   │ hall  a─│─b  room  c─│─d      b─c across the room, a─b and c─d through doors
+///   └─────────┴────────────┘
+/// ```
+#[derive(Debug)]
+pub(crate) struct Footpaths {
+    floors: Vec<Floor>,
+    elevations_m: Vec<Option<f64>>,
+    sides: Vec<Side>,
+    /// Sides of passages in each space.
+    sides_of: Vec<Vec<usize>>,
+    graph: DiGraph<(), Edge>,
+    pace: Pace,
+}
+
+/// One side of a passage.
+#[derive(Debug, Clone, Copy)]
+struct Side {
+    space: usize,
+    at: Option<Xy>,
+}
+
+/// A part of a way, and the seconds that it takes.
+#[derive(Debug, Clone, Copy)]
+struct Edge {
+    seconds: f64,
+    /// The space that it leads across; `None` for a passage.
+    across: Option<usize>,
+}
+
+/// Seconds for each thing that a way is made of.
+#[derive(Debug, Clone, Copy)]
+struct Pace {
+    metre: f64,
+    metre_up: f64,
+    metre_down: f64,
+    door: f64,
+}
+
+/// How long it takes from one point to everywhere.
+#[derive(Debug)]
+pub(crate) struct Reach {
+    start: Point,
+    /// By side of a passage; infinite where there is no way.
+    seconds: Vec<f64>,
+    /// Spaces that were not walked across, by place in the home.
+    avoided: Vec<bool>,
+}
+
+/// A way through the home.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub(crate) struct Route {
+    /// Spaces in order, by place in the home.
+    pub(crate) spaces: Vec<usize>,
+    /// Points in order, each with the space that it was reached in.
+    pub(crate) points: Vec<(usize, Xy)>,
+    pub(crate) metres: f64,
+    pub(crate) up_m: f64,
+    pub(crate) down_m: f64,
+}
+
+impl Footpaths {
+    /// The doors and stairs of a home.
+    ///
+    /// Time: spaces × passages of each², times what [`Floor::across`] takes.
+    pub(crate) fn new(home: &Home) -> Self {
+        let floors: Vec<Floor> = home.spaces.iter().map(|s| Floor::new(&s.outline)).collect();
+        let elevations_m: Vec<Option<f64>> = home
+            .spaces
+            .iter()
+            .map(|space| Some(home.level(space.level.as_deref()?)?.elevation_m))
+            .collect();
+        let pace = Pace::of_slow_walker();
+        let mut this = Self {
+            sides: Vec::with_capacity(2 * home.passages.len()),
+            sides_of: vec![Vec::new(); floors.len()],
+            graph: DiGraph::new(),
+            floors,
+            elevations_m,
+            pace,
+        };
+        let place = |id: &str| home.spaces.iter().position(|space| space.id == id);
+        for passage in &home.passages {
+            let (one, other) = (&passage.between.0, &passage.between.1);
+            if let (Some(one), Some(other)) = (place(one), place(other)) {
+                this.add(home, passage, one, other);
+            }
+        }
+        this.cross_floors();
+        this
+    }
+
+    /// True if the home maps no passage.
+    pub(crate) fn is_empty(&self) -> bool {
+        self.sides.is_empty()
+    }
+
+    /// How long it takes from a point to all passages, without leading across the spaces that are to
+    /// be avoided, by place in the home. The space where it starts may be left in any case.
+    ///
+    /// Dijkstra's algorithm. Time: e + n log n for n sides of passages and e pairs of them in one
+    /// room.
+    pub(crate) fn from(&self, start: Point, avoided: &[bool]) -> Reach {
+        let avoided: Vec<bool> =
+            (0..self.floors.len()).map(|s| avoided.get(s).copied().unwrap_or(false)).collect();
+        let mut seconds = vec![f64::INFINITY; self.sides.len()];
+        let Some(space) = start.space else { return Reach { start, seconds, avoided } };
+        let mut graph = self.graph.clone();
+        let node = graph.add_node(());
+        for &side in self.sides_of(space) {
+            let seconds = self.seconds_across(space, start.xy, self.sides[side].at);
+            graph.add_edge(node, NodeIndex::new(side), Edge { seconds, across: None });
+        }
+        let found = dijkstra(&graph, node, None, |edge| {
+            let Edge { seconds, across } = *edge.weight();
+            if across.is_some_and(|space| avoided[space]) { f64::INFINITY } else { seconds }
+        });
+        for (side, seconds) in seconds.iter_mut().enumerate() {
+            if let Some(&found) = found.get(&NodeIndex::new(side)) {
+                *seconds = found;
+            }
+        }
+        Reach { start, seconds, avoided }
+    }
+
+    /// Seconds from where `reach` starts to a point; `None` if the map tells no way.
+    pub(crate) fn seconds(&self, reach: &Reach, to: Point) -> Option<f64> {
+        self.last(reach, to).map(|(seconds, _)| seconds)
+    }
+
+    /// The way from where `reach` starts to a point; `None` if the map tells none.
+    pub(crate) fn route(&self, reach: &Reach, to: Point) -> Option<Route> {
+        let (_, last) = self.last(reach, to)?;
+        let target = to.space?;
+        // From the end back to the start: the side before is the one from which the seconds add up.
+        let mut sides = Vec::new();
+        let mut next = last;
+        while let Some(side) = next {
+            sides.push(side);
+            next = self.before(reach, side);
+            if sides.len() > self.sides.len() {
+                return None;
+            }
+        }
+        sides.reverse();
+        Some(self.walked(reach.start, &sides, to, target))
+    }
+
+    /// The space that holds a point of a level, indoors first, then the first of the file.
+    pub(crate) fn space_at(&self, home: &Home, level: &str, xy: Xy) -> Option<usize> {
+        let holds = |&place: &usize| {
+            let space = &home.spaces[place];
+            space.level.as_deref() == Some(level)
+                && !space.outline.is_empty()
+                && self.floors[place].contains(xy)
+        };
+        let mut holding: Vec<usize> = (0..home.spaces.len()).filter(holds).collect();
+        holding.sort_by_key(|&place| home.spaces[place].outdoors);
+        holding.first().copied()
+    }
+
+    fn add(&mut self, home: &Home, passage: &Passage, one: usize, other: usize) {
+        let (mut at, mut to_at) = (passage.at, passage.other_at());
+        if at.is_none() && !passage.stairs && self.is_level(one, other) {
+            at = self.floors[one].meets(&self.floors[other]);
+            to_at = at;
+        }
+        let number = self.sides.len();
+        for (space, at) in [(one, at), (other, to_at)] {
+            self.sides_of[space].push(self.sides.len());
+            self.sides.push(Side { space, at });
+            self.graph.add_node(());
+        }
+        let outdoors = home.spaces[one].outdoors && home.spaces[other].outdoors;
+        for (from, to) in [(number, number + 1), (number + 1, number)] {
+            let (from_side, to_side) = (self.sides[from], self.sides[to]);
+            let rise = self.rise_m(from_side.space, to_side.space);
+            let level_m = self.metres_through(from_side, to_side);
+            // From one part of a yard to the next, and on stairs, there is no door.
+            let doors = if outdoors || passage.stairs { 0.0 } else { self.pace.door };
+            let seconds = self.pace.level(level_m) + self.pace.stairs(rise) + doors + A_MOMENT;
+            let edge = Edge { seconds, across: None };
+            self.graph.add_edge(NodeIndex::new(from), NodeIndex::new(to), edge);
+        }
+    }
+
+    fn cross_floors(&mut self) {
+        for space in 0..self.floors.len() {
+            for (index, &one) in self.sides_of[space].iter().enumerate() {
+                for &other in &self.sides_of[space][index + 1..] {
+                    let (from, to) = (self.sides[one].at, self.sides[other].at);
+                    let seconds = self.seconds_across(space, from, to) + A_MOMENT;
+                    let edge = Edge { seconds, across: Some(space) };
+                    let (one, other) = (NodeIndex::new(one), NodeIndex::new(other));
+                    self.graph.add_edge(one, other, edge);
+                    self.graph.add_edge(other, one, edge);
+                }
+            }
+        }
+    }
+
+    fn sides_of(&self, space: usize) -> &[usize] {
+        self.sides_of.get(space).map_or(&[], Vec::as_slice)
+    }
+
+    fn seconds_across(&self, space: usize, from: Option<Xy>, to: Option<Xy>) -> f64 {
+        self.pace.level(self.metres_across(space, from, to))
+    }
+
+    fn metres_across(&self, space: usize, from: Option<Xy>, to: Option<Xy>) -> f64 {
+        match (from, to) {
+            (Some(from), Some(to)) => self.floors[space].across(from, to).metres,
+            _ => WITHIN_A_ROOM_M,
+        }
+    }
+
+    /// Metres on the level from one side of a passage to the other: none through a door, nor by
+    /// stairs, which are walked by their height. Steps within a level lead from place to place.
+    fn metres_through(&self, from: Side, to: Side) -> f64 {
+        match (from.at, to.at) {
+            (Some(a), Some(b)) if self.is_level(from.space, to.space) => far(a, b),
+            _ => 0.0,
+        }
+    }
+
+    fn is_level(&self, one: usize, other: usize) -> bool {
+        self.rise_m(one, other).abs() <= 0.0
+    }
+
+    fn rise_m(&self, from: usize, to: usize) -> f64 {
+        match (self.elevations_m[from], self.elevations_m[to]) {
+            (Some(from), Some(to)) => to - from,
+            _ => 0.0,
+        }
+    }
+
+    /// The quickest way in: its seconds, and the last side of a passage on it; `None` within a room.
+    fn last(&self, reach: &Reach, to: Point) -> Option<(f64, Option<usize>)> {
+        let space = to.space?;
+        let within = (reach.start.space == Some(space))
+            .then(|| (self.seconds_across(space, reach.start.xy, to.xy), None));
+        let through = self.sides_of(space).iter().filter(|&&side| reach.seconds[side].is_finite());
+        let through = through.map(|&side| {
+            let rest = self.seconds_across(space, self.sides[side].at, to.xy);
+            (reach.seconds[side] + rest, Some(side))
+        });
+        within.into_iter().chain(through).min_by(|(a, _), (b, _)| a.total_cmp(b))
+    }
+
+    /// The side before this one on the quickest way to it; `None` if the way starts in its space.
+    fn before(&self, reach: &Reach, side: usize) -> Option<usize> {
+        let here = self.sides[side];
+        let total = reach.seconds[side];
+        let from_start = (reach.start.space == Some(here.space))
+            .then(|| self.seconds_across(here.space, reach.start.xy, here.at));
+        if from_start.is_some_and(|seconds| seconds <= total) {
+            return None;
+        }
+        let into = self
+            .graph
+            .edges_directed(NodeIndex::new(side), Direction::Incoming)
+            .filter(|edge| !edge.weight().across.is_some_and(|space| reach.avoided[space]))
+            .map(|edge| (reach.seconds[edge.source().index()] + edge.weight().seconds, edge));
+        into.min_by(|(a, one), (b, other)| a.total_cmp(b).then(one.source().cmp(&other.source())))
+            .map(|(_, edge)| edge.source().index())
+    }
+
+    /// A way along these sides of passages.
+    fn walked(&self, start: Point, sides: &[usize], to: Point, target: usize) -> Route {
+        let mut route = Route::default();
+        let mut at = (start.space.unwrap_or(target), start.xy);
+        route.spaces.push(at.0);
+        route.points.extend(at.1.map(|xy| (at.0, xy)));
+        let ends = sides.iter().map(|&side| (self.sides[side].space, self.sides[side].at));
+        for (space, xy) in ends.chain(std::iter::once((target, to.xy))) {
+            if space == at.0 {
+                self.cross(&mut route, space, at.1, xy);
+            } else {
+                let rise = self.rise_m(at.0, space);
+                route.up_m += rise.max(0.0);
+                route.down_m += (-rise).max(0.0);
+                let side = |(space, at)| Side { space, at };
+                route.metres += self.metres_through(side(at), side((space, xy)));
+                route.spaces.push(space);
+                route.points.extend(xy.map(|xy| (space, xy)));
+            }
+            at = (space, xy);
+        }
+        route
+    }
+
+    fn cross(&self, route: &mut Route, space: usize, from: Option<Xy>, to: Option<Xy>) {
+        let (Some(from), Some(to)) = (from, to) else {
+            route.metres += WITHIN_A_ROOM_M;
+            route.points.extend(to.map(|xy| (space, xy)));
+            return;
+        };
+        let across = self.floors[space].across(from, to);
+        route.metres += across.metres;
+        route.points.extend(across.points.into_iter().map(|xy| (space, xy)));
+        route.points.push((space, to));
+    }
+}
+
+impl Pace {
+    fn of_slow_walker() -> Self {
+        let metre = Length::new::<meter>(1.0);
+        let none = walk::Path::default();
+        let seconds =
+            |path: walk::Path| walk::time(&path, walk::Profile::Slow).likely.get::<second>();
+        Self {
+            metre: seconds(walk::Path { level: metre, ..none }) * ROUND_FURNITURE,
+            metre_up: seconds(walk::Path { up: metre, ..none }),
+            metre_down: seconds(walk::Path { down: metre, ..none }),
+            door: seconds(walk::Path { doors: 1, ..none }),
+        }
+    }
+
+    fn level(self, metres: f64) -> f64 {
+        self.metre * metres
+    }
+
+    fn stairs(self, rise_m: f64) -> f64 {
+        self.metre_up * rise_m.max(0.0) + self.metre_down * (-rise_m).max(0.0)
+    }
+}

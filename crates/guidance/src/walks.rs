@@ -1,0 +1,119 @@
+//! Who can walk where in one question, how long it takes, and whether water is in the way.
+
+use std::cell::{OnceCell, RefCell};
+use std::collections::BTreeMap;
+use std::rc::Rc;
+
+use quarterturn_home::Home;
+
+use crate::footpaths::{Footpaths, Reach};
+use crate::route::Point;
+
+/// The walks of one question; each is worked out when it is first asked for.
+pub(crate) struct Walks<'a> {
+    home: &'a Home,
+    /// Spaces that nobody walks across if there is another way, by place in the home.
+    wet: Vec<bool>,
+    /// Spaces that nobody walks across: the water in them may be live.
+    barred: Vec<bool>,
+    paths: OnceCell<Footpaths>,
+    reaches: RefCell<BTreeMap<Key, Rc<Reaches>>>,
+}
+
+/// A walk from one point to another.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) enum Walk {
+    /// Seconds by a way that leads through no water.
+    Dry(f64),
+    /// Seconds by a way that leads across a space where water is. There is no other.
+    Wet(f64),
+    /// Every way leads through water that may be live.
+    Barred,
+    /// The map tells no way.
+    Unknown,
+}
+
+/// A point, as it can be looked up.
+type Key = (Option<usize>, Option<(u64, u64)>);
+
+/// How far one gets from a point: past all water, past live water, by any way.
+struct Reaches {
+    dry: Reach,
+    wet: OnceCell<Reach>,
+    any: OnceCell<Reach>,
+}
+
+impl<'a> Walks<'a> {
+    pub(crate) fn new(home: &'a Home, wet: Vec<bool>, barred: Vec<bool>) -> Self {
+        Self { home, wet, barred, paths: OnceCell::new(), reaches: RefCell::new(BTreeMap::new()) }
+    }
+
+    /// Likely seconds for someone who takes their time: by the passages, past water if that can be;
+    /// else straight, with an allowance for what is in between.
+    pub(crate) fn seconds(&self, from: Point, to: Point) -> f64 {
+        match self.walk(from, to) {
+            Walk::Dry(seconds) | Walk::Wet(seconds) => seconds,
+            Walk::Barred | Walk::Unknown => from.seconds_straight_to(to),
+        }
+    }
+
+    pub(crate) fn walk(&self, from: Point, to: Point) -> Walk {
+        let paths = self.paths();
+        if paths.is_empty() {
+            return Walk::Unknown;
+        }
+        let reaches = self.reaches(from);
+        if let Some(seconds) = paths.seconds(&reaches.dry, to) {
+            return Walk::Dry(seconds);
+        }
+        if !self.wet.contains(&true) && !self.barred.contains(&true) {
+            return Walk::Unknown;
+        }
+        let wet = reaches.wet.get_or_init(|| paths.from(from, &self.barred));
+        if let Some(seconds) = paths.seconds(wet, to) {
+            return Walk::Wet(seconds);
+        }
+        let any = reaches.any.get_or_init(|| paths.from(from, &[]));
+        if paths.seconds(any, to).is_some() { Walk::Barred } else { Walk::Unknown }
+    }
+
+    /// True if every way leads through water that may be live.
+    pub(crate) fn is_barred(&self, from: Point, to: impl Fn() -> Point) -> bool {
+        self.barred.contains(&true) && self.walk(from, to()) == Walk::Barred
+    }
+
+    /// True if the only way leads across a space where water is.
+    pub(crate) fn is_wet(&self, from: Point, to: impl Fn() -> Point) -> bool {
+        self.wet.contains(&true) && matches!(self.walk(from, to()), Walk::Wet(_))
+    }
+
+    /// Spaces with water that the way leads across, in order, by place in the home.
+    pub(crate) fn water_on_the_way(&self, from: Point, to: Point) -> Vec<usize> {
+        if !self.is_wet(from, || to) {
+            return Vec::new();
+        }
+        let reaches = self.reaches(from);
+        let route = reaches.wet.get().and_then(|wet| self.paths().route(wet, to));
+        let spaces = route.map(|route| route.spaces).unwrap_or_default();
+        let last = spaces.len().saturating_sub(1);
+        let between = spaces.into_iter().take(last).skip(1);
+        between.filter(|&space| self.wet.get(space).copied().unwrap_or(false)).collect()
+    }
+
+    fn paths(&self) -> &Footpaths {
+        self.paths.get_or_init(|| Footpaths::new(self.home))
+    }
+
+    fn reaches(&self, from: Point) -> Rc<Reaches> {
+        let key = (from.space, from.xy.map(|(x, y)| (x.to_bits(), y.to_bits())));
+        if let Some(known) = self.reaches.borrow().get(&key) {
+            return Rc::clone(known);
+        }
+        let avoided: Vec<bool> =
+            self.wet.iter().zip(&self.barred).map(|(wet, barred)| *wet || *barred).collect();
+        let dry = self.paths().from(from, &avoided);
+        let new = Rc::new(Reaches { dry, wet: OnceCell::new(), any: OnceCell::new() });
+        self.reaches.borrow_mut().insert(key, Rc::clone(&new));
+        new
+    }
+}

@@ -1,0 +1,146 @@
+//! A home with what every sheet asks of it: names, places, what hangs on what, whom to call.
+
+use std::collections::BTreeMap;
+
+use quarterturn_guidance::{Answer, Catalogue, Question, Spot, Trouble, count, fill};
+use quarterturn_home::{Component, Home, Level};
+use quarterturn_network::{Arriving, Impact, Places};
+use serde::Serialize;
+
+use crate::order::Order;
+use crate::sign::Sign;
+
+/// Things named in a list before it says how many more there are.
+const NAMED: usize = 6;
+
+/// A home, read once for a sheet.
+pub(crate) struct House<'a> {
+    pub(crate) order: &'a Order<'a>,
+    pub(crate) home: &'a Home,
+    pub(crate) words: &'a Catalogue,
+    pub(crate) places: Places<'a>,
+    impact: Impact,
+    before: Arriving,
+    shut: Vec<bool>,
+}
+
+/// Someone to call.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub(crate) struct Number {
+    pub(crate) name: String,
+    pub(crate) phone: String,
+}
+
+impl<'a> House<'a> {
+    pub(crate) fn new(order: &'a Order<'a>) -> Self {
+        let home = order.home;
+        let places = Places::of_home(home);
+        let impact = Impact::of(home, &places);
+        let shut: Vec<bool> = home.components.iter().map(Component::normally_shut).collect();
+        let before = impact.arriving(|place| shut.get(place).copied().unwrap_or_default());
+        Self { order, home, words: order.words, places, impact, before, shut }
+    }
+
+    /// The same answer as on the screen.
+    pub(crate) fn answer(&self, trouble: Trouble, at: Spot) -> Answer {
+        let question = Question { trouble, at, from: None, failed: Vec::new(), seen: Vec::new() };
+        quarterturn_guidance::answer_on(self.home, &question, self.words, Some(self.order.today))
+    }
+
+    /// A text without places to fill.
+    pub(crate) fn text(&self, key: &str) -> String {
+        self.words.text(key)
+    }
+
+    /// What is off when a component is shut or dead: what must be named first in front, then in the
+    /// order of the file.
+    pub(crate) fn goes_off(&self, component: &Component) -> Vec<&'a Component> {
+        let Some(at) = self.places.of(&component.id) else { return Vec::new() };
+        let is_shut = |place: usize| self.shut.get(place).copied().unwrap_or_default();
+        let lost = self.impact.lost(&self.before, |place| place == at || is_shut(place));
+        let mut off: Vec<&Component> =
+            lost.off.iter().filter_map(|&place| self.home.components.get(place)).collect();
+        off.retain(|other| other.id != component.id);
+        off.sort_by_key(|other| !other.is_critical());
+        off
+    }
+
+    /// Names in a list that does not grow without end.
+    pub(crate) fn few(&self, of: &[&Component]) -> String {
+        let names: Vec<String> = of.iter().take(NAMED).map(|c| self.named(c)).collect();
+        let more = of.len().saturating_sub(NAMED);
+        let list = self.words.list(&names);
+        self.words.fill("paper-few", &[count("more", number(more)), fill("list", &list)])
+    }
+
+    /// Its name and its tag.
+    pub(crate) fn named(&self, component: &Component) -> String {
+        match &component.tag {
+            Some(tag) => self
+                .words
+                .fill("device-with-tag", &[fill("name", &component.name), fill("tag", tag)]),
+            None => component.name.clone(),
+        }
+    }
+
+    /// Where it is: space and level.
+    pub(crate) fn whereabouts(&self, component: &Component) -> String {
+        let space = component.space.as_deref().and_then(|id| self.home.space(id));
+        match (space, self.home.level_of(component)) {
+            (Some(space), Some(level)) if !space.outdoors => self
+                .words
+                .fill("paper-place", &[fill("space", &space.name), fill("level", &level.name)]),
+            (Some(space), _) => space.name.clone(),
+            (None, _) => self.text("paper-place-unknown"),
+        }
+    }
+
+    pub(crate) fn sign(&self, component: &Component) -> Sign {
+        Sign::of(self.home, component)
+    }
+
+    /// Levels, highest first, as one draws a house.
+    pub(crate) fn levels(&self) -> Vec<&'a Level> {
+        let mut levels: Vec<&Level> = self.home.levels.iter().collect();
+        levels.sort_by(|a, b| b.elevation_m.total_cmp(&a.elevation_m));
+        levels
+    }
+
+    /// The emergency number, and the others with what is known of them, the utilities first.
+    ///
+    /// They are those that every answer ends with.
+    pub(crate) fn numbers(&self) -> (Number, Vec<Number>) {
+        let answer = self.answer(Trouble::Fire, Spot::Home);
+        let missing = || self.text("no-phone");
+        let mut calls = answer.call.iter().map(|call| Number {
+            name: call.name.clone(),
+            phone: call.phone.clone().unwrap_or_else(missing),
+        });
+        let emergency = calls
+            .next()
+            .unwrap_or_else(|| Number { name: self.text("role-emergency"), phone: missing() });
+        let mut list: Vec<Number> = calls.collect();
+        let called: Vec<&str> =
+            answer.call.iter().filter_map(|call| call.contact.as_deref()).collect();
+        let others =
+            self.home.contacts.iter().filter(|contact| {
+                contact.phone.is_some() && !called.contains(&contact.id.as_str())
+            });
+        list.extend(others.map(|contact| Number {
+            name: contact.name.clone(),
+            phone: contact.phone.clone().unwrap_or_else(missing),
+        }));
+        list.retain(|number| *number != emergency);
+        (emergency, list)
+    }
+
+    /// The labels of a template, by key.
+    pub(crate) fn labels(&self, keys: &[&'static str]) -> BTreeMap<&'static str, String> {
+        keys.iter().map(|key| (*key, self.text(key))).collect()
+    }
+}
+
+/// A count as texts take it.
+pub(crate) fn number(count: usize) -> f64 {
+    f64::from(u32::try_from(count).unwrap_or(u32::MAX))
+}
