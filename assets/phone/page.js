@@ -16,6 +16,7 @@
   var GROUPS = ["life", "water", "drains", "power", "cooling", "control"];
   var REFUSALS = ["", "wont-turn", "wont-switch-off", "wont-stay-on", "wont-open"];
   var at = 0;
+  var current = -1;
   var whole = false;
   var last = null;
 
@@ -123,12 +124,17 @@
     if (level < 0) return D.spaces[room][0];
     return ui("whereabouts", { space: D.spaces[room][0], level: D.levels[level][0] });
   }
-  function systemOf(part, trouble) { return D.parts[part][2]; }
+  /* What is in several systems is shown as part of the one that the trouble is in. */
+  function systemOf(part) {
+    var wanted = current < 0 ? -1 : D.troubles[current][4];
+    return wanted >= 0 && D.parts[part][2] !== 4 && D.parts[part][6] & (1 << wanted) ? wanted : D.parts[part][2];
+  }
 
   /* What was pressed so far: the node one is at, and its first step that is not done. */
   function follow(where) {
     var spot = D.troubles[where.trouble][6][where.spot];
-    var s = { node: spot[2], done: {}, failed: [], lost: false, step: -1, answer: null };
+    function tell(n) { s.told[n] = true; }
+    var s = { node: spot[2], done: {}, failed: [], told: {}, lost: false, step: -1, answer: null };
     for (var i = 0; ; i++) {
       var node = D.nodes[s.node];
       s.answer = D.answers[node[0]];
@@ -138,6 +144,8 @@
         if (!s.done[s.steps[k]]) { s.step = k; break; }
       }
       if (i >= where.events.length || s.lost) return s;
+      /* What was told before a press need not stand in the way again after it. */
+      D.lists[s.answer[1]].forEach(tell);
       var event = where.events[i];
       if (event === "d" && s.step >= 0) {
         s.done[s.steps[s.step]] = true;
@@ -204,16 +212,15 @@
       (c[4] ? besides : needed).push(row);
     });
     return [el("ul", "bare calls", needed),
-      besides.length ? el("p", "soft", ui("call-besides")) : null,
-      besides.length ? el("ul", "bare calls", besides) : null];
+      besides.length ? fold(ui("call-besides"), el("ul", "bare calls", besides)) : null];
   }
   function readOut() {
-    return [el("p", "soft", ui("read-out")), el("p", "address", own(D.address || D.home))];
+    return el("div", "where-i-am", [el("p", "soft", ui("read-out")), el("p", "address", own(D.address || D.home))]);
   }
   function plate(part) {
     var tag = D.parts[part][1], system = systemOf(part);
     return svg("svg", { "class": "pin", "aria-hidden": "true", viewBox: "-50 -50 100 100" },
-      [shape(system, 0, 0, 40), svg("text", { "class": "t" + system, "font-size": tag.length > 3 ? 22 : 30 }, tag)]);
+      [shape(system, 0, 0, tag ? 40 : 22), svg("text", { "class": "t" + system, "font-size": tag.length > 3 ? 22 : 30 }, tag)]);
   }
   /* Round for water, square for drains, a diamond for power, a hexagon for gas, an upright oblong for
      cooling, a triangle for control. */
@@ -322,12 +329,12 @@
       }))];
     });
     return [top(where), heading(ui("what")), el("p", "soft lead", ui("what-hint")), groups,
-      el("h2", "", ui("call")),
+      el("h2", "", ui("call")), readOut(),
       el("ul", "bare calls", D.contacts.map(function (c) {
         return el("li", "", number(c[0] || ui("emergency-name"), c[1], c[2], ""));
       })),
-      D.emergency ? null : el("p", "soft", ui("emergency-missing")), readOut(),
-      el("p", "soft", ui("made-on"))];
+      D.emergency ? null : el("p", "soft", ui("emergency-missing")),
+      el("p", "soft last", ui("made-on"))];
   }
   function open(trouble) {
     var spots = D.troubles[trouble][6];
@@ -367,11 +374,11 @@
     var t = asked(where), all = t[6], list = el("div"), found = el("div", "rows");
     rooms(where.trouble).forEach(function (level) {
       if (level[0] >= 0) list.appendChild(own(D.levels[level[0]][0], "h2"));
-      list.appendChild(el("div", "rows", level[1].map(function (room) {
+      list.appendChild(el("div", "rows grid", level[1].map(function (room) {
         var only = room[1].length === 1;
-        var name = only && all[room[1][0]][0] === 0 ? spotName(all[room[1][0]]) : null;
-        return press("row", [el("span", "end", sign("room")), el("span", "", [own(roomName(room[0]), "b"),
-          name ? own(name) : null])],
+        var name = only && all[room[1][0]][0] === 0 ? own(spotName(all[room[1][0]])) : null;
+        if (name) name.className = "soft";
+        return press("row", el("span", "", [own(roomName(room[0]), "b"), name]),
           function () { if (only) go(where.trouble, room[1][0]); else go(where.trouble, "@" + room[0]); });
       })));
     });
@@ -394,8 +401,8 @@
     });
     var many = all.length > 12;
     return [top(where, back), el("p", "soft", word(t[1])), heading(ui("where")),
-      all.length > 1 ? el("p", "soft", ui("where-hint")) : el("p", "", ui("no-spots")),
-      many ? el("label", "field", [el("span", "", ui("search")), input]) : null,
+      many ? el("label", "field", [el("span", "soft", ui("search")), input])
+        : el("p", "soft", ui(all.length > 1 ? "where-hint" : "no-spots")),
       el("h2", "away", ui("where")), found, list, el("h2", "", ui("not-sure")), el("div", "rows", notListed(where))];
   }
   function bare(text) {
@@ -423,16 +430,18 @@
   }
   function answer(where) {
     var t = asked(where), spot = t[6][where.spot], s = follow(where), a = s.answer, node = D.nodes[s.node];
-    var cautions = D.lists[a[1]].map(function (n) { return D.cautions[n]; });
-    var grave = cautions.filter(function (c) { return c[0] < 2; }), mild = cautions.filter(function (c) { return c[0] > 1; });
+    var list = D.lists[a[1]], cautions = list.map(function (n) { return D.cautions[n]; });
+    function fresh(c, n) { return !s.told[list[n]]; }
+    var told = cautions.filter(function (c, n) { return !fresh(c, n); });
+    var grave = cautions.filter(fresh).filter(function (c) { return c[0] < 2; });
+    var mild = cautions.filter(fresh).filter(function (c) { return c[0] > 1; });
     var leave = t[5] === 1, begun = where.events.length > 0, isDone = s.step < 0;
     var title = heading(word(t[1]));
     var page = [top(where, back), title];
     if (spot[0] !== 2) page.push(own(spotLine(spot), "p"));
     else if (!leave) page.push(el("p", "soft", ui("not-listed")));
-    /* What can kill stands before the first act; from then on it is folded up above it. */
-    if (!begun || leave) page.push(el("div", "screen", grave.map(caution)));
-    else page.push(el("div", "screen", fold(ui("more-cautions", {}), grave.concat(mild).map(caution))));
+    /* What can kill stands before the act; once told, it is folded up above the next. */
+    page.push(el("div", "screen", [told.length ? fold(ui("more-cautions"), told.map(caution)) : null, grave.map(caution)]));
     if (!a[0] && !leave) page.push(el("p", "soft screen", ui("not-mapped")));
     s.failed.forEach(function (part, n) {
       if (part >= 0 && s.failed.indexOf(part) === n) page.push(el("p", "soft screen", ui("left-out", { device: D.parts[part][0] })));
@@ -483,17 +492,17 @@
   }
   function rest(where, s, node, is) {
     var a = s.answer, list = [];
-    if (is.mild.length && (!is.begun || is.leave)) list.push(is.mild.filter(function (c) { return c[0] < 3; }).map(caution));
+    if (is.mild.length) list.push(is.mild.filter(function (c) { return c[0] < 3; }).map(caution));
     if (a[7] >= 0) {
       var check = D.checks[a[7]], shown = D.lists[node[3]], presses = [];
       for (var n = 0; n < shown.length; n += 2) presses.push(see(where, word(shown[n]), n / 2));
-      list.push(el("h2", "", ui("check")), el("section", "step", [el("p", "prove", word(check[1])), el("p", "soft", word(check[2])),
+      list.push(el("h2", "", ui("check")), el("section", "step check", [el("p", "prove", word(check[1])), el("p", "soft", word(check[2])),
         check[0] >= 0 ? thing(check[0]) : null, el("div", "presses", presses), check[0] >= 0 ? map(check[0]) : null]));
     }
     var off = D.lists[a[9]].map(word);
     if (off.length) list.push(fold(ui("goes-off"), off.map(function (w, n) { return el("p", n === 0 && off.length > 1 ? "prove" : "", w); })));
     if (!is.leave && s.steps.length > 1) list.push(fold(ui("all-steps"), steps(s)));
-    list.push(el("h2", "", ui("call")), is.leave ? null : false, numbers(D.lists[a[3]]), readOut());
+    list.push(el("h2", "", ui("call")), readOut(), numbers(D.lists[a[3]]));
     var relief = D.lists[a[8]].map(word);
     if (relief.length) list.push(fold(ui("relief"), relief.map(function (w) { return el("p", "", w); })));
     var suspects = D.lists[a[6]], told = [];
@@ -509,7 +518,7 @@
     if (ways.length) list.push(fold(ui("other-ways"), ways));
     var restore = D.lists[a[4]];
     if (restore.length) list.push(fold(ui("restore"), el("ol", "told", restore.map(function (n) { return el("li", "", word(n)); })), is.done || is.leave));
-    list.push(is.mild.filter(function (c) { return c[0] === 3; }).map(function (c) { return el("p", "soft", word(c[1])); }));
+    list.push(is.mild.filter(function (c) { return c[0] === 3; }).map(function (c) { return el("p", "soft last", word(c[1])); }));
     return list;
   }
   function see(where, text, n) {
@@ -529,7 +538,7 @@
       var step = D.steps[n], part = step[2], map = null;
       if (part >= 0 && drawn.indexOf(part) < 0 && step[4] > 0 && drawn.length < 3) { map = plan(part, false); drawn.push(part); }
       return el("li", "", [word(step[0]), step[1] >= 0 ? el("p", "prove", ui("prove", { prove: word(step[1]) })) : null, map]);
-    })), el("h2", "", ui("call")), numbers(D.lists[s.answer[3]]), readOut(),
+    })), el("h2", "", ui("call")), readOut(), numbers(D.lists[s.answer[3]]),
       el("h2", "", ui("restore")), el("ol", "told", D.lists[s.answer[4]].map(function (n) { return el("li", "", word(n)); }))]);
   }
   function leaveBar(where) {
@@ -552,6 +561,7 @@
   function render() {
     var where = read();
     at = where.lang < 0 ? at : where.lang;
+    current = where.trouble;
     var page, focus = null, told = "";
     if (where.trouble < 0) page = start(where);
     else if (where.spot >= 0) { var shown = answer(where); page = shown.page; focus = shown.focus; told = shown.says; }

@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 
 use quarterturn_home::{Home, Kind, Net, open, save};
 
-const EXAMPLES: [&str; 3] = ["flat", "old-house", "two-storey"];
+pub(crate) const EXAMPLES: [&str; 3] = ["flat", "old-house", "two-storey"];
 
 fn folder(name: &str) -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("../examples").join(name)

@@ -7,7 +7,9 @@ use std::ops::ControlFlow;
 use quarterturn_guidance::{
     Answer, Catalogue, Question, Seen, Signal, Spot, Trouble, answer_on, spots,
 };
-use quarterturn_home::{Component, Connection, Contact, Date, Home, Kind, Level, Medium, Space, open};
+use quarterturn_home::{
+    Component, Connection, Contact, Date, Home, Kind, Level, Medium, Space, open,
+};
 use quarterturn_papers::{NoPhonePage, phone_page};
 use serde_json::Value;
 
@@ -95,9 +97,8 @@ fn assert_same(page: &Page, home: &Home, node: i64, expected: &Answer, context: 
     let told: Vec<(i64, String)> =
         expected.cautions.iter().map(|c| (signal(c.signal), c.text.clone())).collect();
     assert_eq!(cautions, told, "{context}");
-    let id = |n: i64| {
-        usize::try_from(n).ok().and_then(|n| home.components.get(n)).map(|c| c.id.clone())
-    };
+    let id =
+        |n: i64| usize::try_from(n).ok().and_then(|n| home.components.get(n)).map(|c| c.id.clone());
     let steps: Vec<(String, Option<String>, Option<String>)> = page
         .row("lists", row[2])
         .into_iter()
@@ -135,11 +136,12 @@ fn assert_same(page: &Page, home: &Home, node: i64, expected: &Answer, context: 
     assert!(sets.len() == told.len().min(5), "{context}");
     let suspects: Vec<String> =
         page.row("lists", row[6]).chunks(2).filter_map(|pair| id(pair[0])).collect();
-    let told: Vec<String> =
-        expected.suspects.iter().take(6).map(|s| s.component.clone()).collect();
+    let told: Vec<String> = expected.suspects.iter().take(6).map(|s| s.component.clone()).collect();
     assert_eq!(suspects, told, "{context}");
-    let check = (row[7] >= 0).then(|| page.row("checks", row[7])).map(|c| (id(c[0]), page.word(c[1])));
-    let told = expected.next_check.as_ref().map(|c| (Some(c.component.clone()), c.look_for.clone()));
+    let check =
+        (row[7] >= 0).then(|| page.row("checks", row[7])).map(|c| (id(c[0]), page.word(c[1])));
+    let told =
+        expected.next_check.as_ref().map(|c| (Some(c.component.clone()), c.look_for.clone()));
     assert_eq!(check, told, "{context}");
     let relief = page.words(row[8]);
     match &expected.relief {
@@ -356,7 +358,8 @@ fn nothing_typed_becomes_code() {
     assert!(!page.contains(['\u{2028}', '\u{2029}']));
     for link in page.split("href=\"").skip(1) {
         let to = link.split('"').next().unwrap();
-        let is_number = to.strip_prefix("tel:").is_some_and(|n| n.chars().all(|c| "+0123456789".contains(c)));
+        let is_number =
+            to.strip_prefix("tel:").is_some_and(|n| n.chars().all(|c| "+0123456789".contains(c)));
         assert!(is_number || to.starts_with('#'), "{to}");
     }
     // And all of it is still there to be read.
@@ -385,7 +388,8 @@ fn the_same_home_and_day_give_the_same_bytes() {
     let home = example("old-house");
     assert_eq!(html(&home), html(&home));
     let tomorrow = Date::new(2026, 11, 26).unwrap();
-    let other = phone_page(&home, &BTreeMap::new(), tomorrow, &mut |_, _| ControlFlow::Continue(()));
+    let other =
+        phone_page(&home, &BTreeMap::new(), tomorrow, &mut |_, _| ControlFlow::Continue(()));
     assert_ne!(other.unwrap().html, html(&home));
 }
 
@@ -439,8 +443,7 @@ fn a_picture_that_cannot_be_shown_is_named_and_the_page_is_there() {
     let home = example("two-storey");
     let path = home.levels[0].plan.as_ref().unwrap().picture.clone();
     let pictures = BTreeMap::from([(path.clone(), b"not a picture".to_vec())]);
-    let page =
-        phone_page(&home, &pictures, day(), &mut |_, _| ControlFlow::Continue(())).unwrap();
+    let page = phone_page(&home, &pictures, day(), &mut |_, _| ControlFlow::Continue(())).unwrap();
     assert_eq!(page.unreadable_pictures.len(), home.levels.len());
     assert_eq!(page.unreadable_pictures[0], path);
     assert!(page.html.contains("</html>"));
@@ -456,8 +459,7 @@ fn the_example_stays_under_two_megabytes() {
         let path = format!("{root}/../examples/two-storey/{}", plan.picture);
         pictures.insert(plan.picture.clone(), std::fs::read(path).unwrap());
     }
-    let page =
-        phone_page(&home, &pictures, day(), &mut |_, _| ControlFlow::Continue(())).unwrap();
+    let page = phone_page(&home, &pictures, day(), &mut |_, _| ControlFlow::Continue(())).unwrap();
     assert!(page.unreadable_pictures.is_empty(), "{:?}", page.unreadable_pictures);
     assert_eq!(page.html.matches("data:image/png;base64,").count(), 3);
     assert!(page.html.len() < 2_000_000, "{}", page.html.len());

@@ -356,3 +356,186 @@ find-walks = { $walks ->
     [one] One walk at most.
    *[other] At most { $walks } walks, instead of { $single } one at a time.
 }
+
+## A home on disk: what can go wrong, and what to do. { $path } is the file or folder.
+
+folder-told = { $problem } { $remedy }
+
+folder-missing = { $path } is not there.
+folder-missing-remedy = Look whether it was moved or renamed, then open it from where it is now.
+
+folder-no-home-file = The folder { $path } holds no { $file }, so it is no home.
+folder-no-home-file-remedy = Choose the folder that has { $file } in it, or begin a new home there.
+
+folder-unread = { $path } could not be read. The system says: { $why }
+folder-unread-remedy = Look whether its disk is connected and whether you may open it, then try again.
+
+folder-too-large = { $path } has more than { $most } MiB and was not read.
+folder-too-large-remedy = Look whether it is the right file. If it is a picture, make it smaller and add it again.
+
+folder-outside = The home in { $path } refers to the file { $inside }, which is outside its folder. It was not opened.
+folder-outside-remedy = Put the file into the folder of the home and choose it again.
+
+folder-bad-name = { $path } is no name for a file that belongs to a home.
+folder-bad-name-remedy = Use log.ron for the log of troubles.
+
+folder-not-a-picture = The picture for { $path } is no JPEG, PNG or WebP and was not stored.
+folder-not-a-picture-remedy = Save it as JPEG or PNG, and add it again.
+
+folder-no-home = { $path } cannot be read as a home. First problem: { $first }
+folder-no-home-remedy = Put that right in a text editor, or open the copy that ends in .bak beside it.
+
+folder-newer = { $path } is in a format that this version does not write, so nothing is saved over it.
+folder-newer-remedy = Use a newer version of the program to edit it, or save a copy in another folder.
+
+folder-not-text = { $path } is not text in UTF-8, so saving over it would lose something.
+folder-not-text-remedy = Open it in a text editor and save it as UTF-8, or save a copy in another folder.
+
+folder-in-use = { $path } is being edited in another window (process { $process } on { $host }). Nothing was saved here.
+folder-in-use-remedy = Go on in that window, or close it first. Meanwhile you can look at everything here, or save a copy in another folder.
+
+folder-in-use-by-unknown = { $path } is being edited in another window. Nothing was saved here.
+folder-in-use-by-unknown-remedy = Go on in that window, or close it first. Meanwhile you can look at everything here, or save a copy in another folder.
+
+folder-changed = { $path } was changed by someone else since it was read here, so it was not saved over.
+folder-changed-remedy = Save yours as a copy in another folder, or load the file again and give up what you changed.
+
+folder-gone = The folder { $path } is gone, so nothing could be saved there.
+folder-gone-remedy = Bring it back or connect its disk, then save again; or save a copy in another folder.
+
+folder-read-only = Nothing may be written at { $path }. The system says: { $why }
+folder-read-only-remedy = Ask for the right to write there, or save a copy in a folder of your own.
+
+folder-full = There is no room to write { $path }. What was there before is untouched. The system says: { $why }
+folder-full-remedy = Make room on that disk and save again, or save a copy on another disk. Leave the window open until then.
+
+folder-unwritten = { $path } could not be written. What was there before is untouched. The system says: { $why }
+folder-unwritten-remedy = Look whether its disk is connected, then save again; or save a copy in another folder.
+
+folder-occupied = There is something at { $path } already, and it was not written over.
+folder-occupied-remedy = Choose another name, or an empty folder.
+
+folder-stopped = Saving of { $path } has come to an end after a fault in the program.
+folder-stopped-remedy = Save a copy in another folder now, then open the home again.
+
+folder-zip-not-a-zip = { $path } is no complete zip file.
+folder-zip-not-a-zip-remedy = Have it sent or copied again: it was perhaps cut off on the way.
+
+folder-zip-damaged = In { $path } the file { $entry } is damaged. Nothing was unpacked.
+folder-zip-damaged-remedy = Have the zip sent or copied again.
+
+folder-zip-encrypted = In { $path } the file { $entry } has a password. Nothing was unpacked.
+folder-zip-encrypted-remedy = Ask for a zip without a password.
+
+folder-zip-method = In { $path } the file { $entry } is packed in a way that cannot be read here. Nothing was unpacked.
+folder-zip-method-remedy = Unpack it with another program and open the folder, or ask for an ordinary zip.
+
+folder-zip-link = In { $path } the entry { $entry } is a link to somewhere else. Nothing was unpacked.
+folder-zip-link-remedy = Ask for a zip with the files themselves in it. If you do not know the sender, do not open it with another program.
+
+folder-zip-outside = In { $path } the entry { $entry } would land outside the folder of the home. Nothing was unpacked.
+folder-zip-outside-remedy = A home is never packed so. If you do not know the sender, do not open it with another program.
+
+folder-zip-twice = In { $path } two entries have the same name: { $entry } Nothing was unpacked.
+folder-zip-twice-remedy = Ask for a zip that was packed anew.
+
+folder-zip-unexpected = In { $path } the entry { $entry } does not belong to a home. Nothing was unpacked.
+folder-zip-unexpected-remedy = A home is home.ron and log.ron, with pictures in plans and photos and papers in documents. Take out what is not one of these, and pack it again.
+
+folder-zip-too-many = { $path } has more than { $most } entries. Nothing was unpacked.
+folder-zip-too-many-remedy = Look whether it is the right file.
+
+folder-zip-too-large = In { $path } the file { $entry } has more than { $most } MiB. Nothing was unpacked.
+folder-zip-too-large-remedy = Make that picture smaller and pack the home again.
+
+folder-zip-too-large-altogether = { $path } has more than { $most } MiB when unpacked. Nothing was unpacked.
+folder-zip-too-large-altogether-remedy = Take out photos that are not needed, and pack the home again.
+
+folder-zip-grows = In { $path } the file { $entry } grows more than { $most } times when unpacked, as only files do that are made to fill a disk. Nothing was unpacked.
+folder-zip-grows-remedy = Delete the zip if you do not know the sender.
+
+folder-zip-no-home-file = There is no home.ron in { $path }, so it is no home. Nothing was unpacked.
+folder-zip-no-home-file-remedy = Choose the zip of a home, or pack the folder that has home.ron in it.
+
+## Pictures, straightening and scale
+
+picture-empty = The file is empty. Copy the picture again, or take another.
+picture-not-a-picture = The file is no picture. Choose a JPEG, PNG or WebP.
+picture-other-kind = { $kind ->
+    [heic] This is a HEIC picture, as some phones store it, and cannot be read here. Share or export it from the phone as JPEG, or set the camera to its most compatible format and take it again.
+    [avif] This is an AVIF picture, which cannot be read here. Open it in a picture viewer and save it as JPEG or PNG.
+    [pdf] This is a PDF. Show the page with the plan on the screen, take a picture of the screen, and choose that; or export the page as PNG.
+    [gif] This is a GIF, which cannot be read here. Open it in a picture viewer and save it as PNG.
+    [tiff] This is a TIFF or a raw picture of a camera, which cannot be read here. Save it as JPEG or PNG.
+    [bmp] This is a BMP picture, which cannot be read here. Open it in a picture viewer and save it as PNG.
+    [svg] This is an SVG drawing, which cannot be read here. Export it as PNG, about 3000 pixels wide.
+    [jpeg-xl] This is a JPEG XL picture, which cannot be read here. Open it in a picture viewer and save it as JPEG.
+   *[video] This is a film. Take a still picture of the plan and choose that.
+}
+picture-too-large = The picture says it has { $width } × { $height } pixels, which is more than can be taken in (at most { $side } a side, and not both). Save it smaller, about 4000 pixels wide, and choose it again.
+picture-cut-off = The end of the picture's file is missing, so part of it would not be shown. Copy or send it again; over a cable or as a file it arrives whole.
+picture-damaged = The picture's file is damaged ({ $why }). Copy or send it again, or take another.
+picture-stopped = The picture was not taken in, because you stopped it. Choose it again when you like.
+
+picture-corner-outside = A corner is far outside the picture. Drag it to where the edges of the rectangle meet.
+picture-corners-together = Two corners are at the same place. Drag them apart, one to each corner of the rectangle.
+picture-corners-in-line = Three corners lie nearly in one line, so they are not those of a rectangle. Drag each to a corner of its own; if they are right, take the photo from higher up.
+picture-corners-hollow = One corner lies between the other three. Drag it outwards, to the fourth corner of the rectangle.
+picture-corner-sharp = Two sides run together almost to a point. Drag the corners apart; if they are right, take the photo from higher up.
+
+picture-points-close = The two points are too close together to measure by. Set them at the two ends of a long wall.
+picture-scale-unlikely = With this distance the plan would be smaller than a table or larger than a street. Look at the two points and at the unit of the distance.
+
+picture-distance-empty = Type the distance between the two points, such as 12' 6" or 3.81 m.
+picture-distance-no-unit = { $found } has no unit. Type feet and inches, such as 12' 6", or metres, such as 3.81 m.
+picture-distance-no-number = A number should stand where { $found } is. Type it like 12' 6 1/2" or 3.81 m.
+picture-distance-unknown = { $found } is no unit that is known here. Use ft and in, or m, cm and mm.
+picture-distance-fraction = { $found } is no fraction of an inch or foot. Type it like 6 1/2.
+picture-distance-order = { $found } cannot stand there. Type feet and then inches, or metres alone.
+picture-distance-too-many = { $found } is too much for what stands before it: a foot has 12 inches, a metre 100 centimetres. Look whether the first number is right.
+picture-distance-short = { $metres } m is too short to measure a plan by. Look at the unit and at the decimal point, or choose a longer wall.
+picture-distance-long = { $metres } m is longer than any home. Look at the unit and at the decimal point.
+
+picture-door-entrance = Entrance door
+picture-door-room = Door of a room
+picture-door-bathroom = Door of a bathroom
+
+## What is still missing
+
+missing-percent = { $percent } % of the spots have an answer ({ $answered } of { $spots }).
+missing-water-service = Nothing is known of how water comes into the house, nor where it is shut off.
+missing-panel = The breaker panel is not on the map.
+missing-gas-meter = The gas meter is not on the map.
+missing-house-drain = Nothing is known of how the drains leave the house, nor where its cleanout is.
+missing-main = No main shutoff is known that anyone in the house may work.
+missing-cleanout = { $count ->
+    [one] No cleanout is known on the drain of one spot.
+   *[other] No cleanout is known on the drain of { $count } spots.
+}
+missing-shutoff = No shutoff is known for this: { $name }.
+missing-feed = { $count ->
+    [one] Nothing on the map feeds { $name } ({ $medium }).
+   *[other] Nothing on the map feeds { $name } ({ $medium }), on which { $count } spots hang.
+}
+missing-drain = { $count ->
+    [one] By the map { $name } drains to nowhere.
+   *[other] By the map { $name } drains to nowhere, and { $count } spots with it.
+}
+missing-pump = No pump is known for this pit: { $name }.
+missing-breakers = { $count ->
+    [one] The breaker of one outlet or light is not known.
+   *[other] The breakers of { $count } outlets and lights are not known.
+}
+missing-set = { $room }: such a room usually has this, and it is not on the map: { $kind }.
+missing-rooms = No room is on the map yet. A plan, a photo of one, or rectangles will do.
+missing-emergency-phone = The emergency number is not filled in.
+missing-water-utility = The number of the water utility is not known.
+missing-electricity-utility = The number of the electricity utility is not known.
+missing-sewer-utility = The number of the sewer utility is not known.
+missing-gas-utility = The number of the gas utility is not known.
+missing-place = Nobody could find this: the map does not tell its room: { $name }.
+missing-tried = Nobody has tried this yet: { $name }. Close it, see that it holds, open it again.
+missing-behind-gfci = { $count ->
+    [one] What hangs on this GFCI is not known: { $name }.
+   *[other] What hangs on { $count } GFCIs is not known, among them { $name }.
+}

@@ -240,6 +240,7 @@ upkeep-once = Once, whenever it suits
 upkeep-line = { $name } ({ $due })
 upkeep-due-on = due { $day }
 upkeep-never = nobody has written down when it was done
+upkeep-some-never = for some of them nobody has written down when it was done
 upkeep-last = last done { $day }
 upkeep-every-months = { $months ->
     [one] every month
@@ -255,15 +256,12 @@ upkeep-who = Who: { $who }
 upkeep-note = Note: { $note }
 upkeep-source = Source: { $source }
 upkeep-move-in = Move-in list: { $done } of { $all } done.
-upkeep-written = { $count ->
-    [one] One job written to { $file }.
-   *[other] { $count } jobs written to { $file }.
-}
+upkeep-written = Written: { $file }
 upkeep-not-written = { $file } could not be written: { $why }. Give a file in a folder that you may write to.
 upkeep-no-day = The day is not known. Give it: --today 2026-05-02
 upkeep-calendar = Upkeep: { $home }
 
 ## In the pack and on the phone
 card-hours = Hours: { $hours }
-move-in-done = Done { $day }, { $by }. { $note }
+move-in-done = Done on { $day }, { $by }. { $note }
 move-in-open = { $how } ({ $list })

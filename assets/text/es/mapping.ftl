@@ -356,3 +356,186 @@ find-walks = { $walks ->
     [one] Una vuelta como mucho.
    *[other] Como mucho { $walks } vueltas, en lugar de { $single } de uno en uno.
 }
+
+## A home on disk: what can go wrong, and what to do. { $path } is the file or folder.
+
+folder-told = { $problem } { $remedy }
+
+folder-missing = No se encuentra { $path }.
+folder-missing-remedy = Vea si se movió o cambió de nombre y ábralo desde donde está ahora.
+
+folder-no-home-file = La carpeta { $path } no contiene { $file }, así que no es una casa.
+folder-no-home-file-remedy = Elija la carpeta donde está { $file }, o empiece allí una casa nueva.
+
+folder-unread = No se pudo leer { $path }. El sistema dice: { $why }
+folder-unread-remedy = Vea si el disco está conectado y si usted puede abrirlo, y vuelva a intentarlo.
+
+folder-too-large = { $path } tiene más de { $most } MiB y no se leyó.
+folder-too-large-remedy = Vea si es el archivo correcto. Si es una imagen, redúzcala y vuelva a agregarla.
+
+folder-outside = La casa en { $path } menciona el archivo { $inside }, que está fuera de su carpeta. No se abrió.
+folder-outside-remedy = Ponga el archivo en la carpeta de la casa y vuelva a elegirlo.
+
+folder-bad-name = { $path } no es un nombre para un archivo que pertenezca a una casa.
+folder-bad-name-remedy = Use log.ron para el registro de problemas.
+
+folder-not-a-picture = La imagen para { $path } no es JPEG, PNG ni WebP y no se guardó.
+folder-not-a-picture-remedy = Guárdela como JPEG o PNG y vuelva a agregarla.
+
+folder-no-home = { $path } no se puede leer como casa. Primer problema: { $first }
+folder-no-home-remedy = Corríjalo en un editor de texto, o abra la copia que está al lado y termina en .bak.
+
+folder-newer = { $path } está en un formato que esta versión no escribe, así que no se guarda nada encima.
+folder-newer-remedy = Use una versión más nueva del programa para editarlo, o guarde una copia en otra carpeta.
+
+folder-not-text = { $path } no es texto en UTF-8, así que guardar encima perdería algo.
+folder-not-text-remedy = Ábralo en un editor de texto y guárdelo como UTF-8, o guarde una copia en otra carpeta.
+
+folder-in-use = { $path } se está editando en otra ventana (proceso { $process } en { $host }). Aquí no se guardó nada.
+folder-in-use-remedy = Siga en esa ventana, o ciérrela primero. Mientras tanto puede verlo todo aquí, o guardar una copia en otra carpeta.
+
+folder-in-use-by-unknown = { $path } se está editando en otra ventana. Aquí no se guardó nada.
+folder-in-use-by-unknown-remedy = Siga en esa ventana, o ciérrela primero. Mientras tanto puede verlo todo aquí, o guardar una copia en otra carpeta.
+
+folder-changed = Alguien más cambió { $path } desde que se leyó aquí, así que no se guardó encima.
+folder-changed-remedy = Guarde lo suyo como copia en otra carpeta, o vuelva a cargar el archivo y renuncie a lo que cambió.
+
+folder-gone = La carpeta { $path } ya no está, así que no se pudo guardar nada allí.
+folder-gone-remedy = Recupérela o conecte su disco y guarde de nuevo; o guarde una copia en otra carpeta.
+
+folder-read-only = No se permite escribir en { $path }. El sistema dice: { $why }
+folder-read-only-remedy = Pida permiso para escribir allí, o guarde una copia en una carpeta propia.
+
+folder-full = No hay espacio para escribir { $path }. Lo que había antes sigue intacto. El sistema dice: { $why }
+folder-full-remedy = Libere espacio en ese disco y guarde de nuevo, o guarde una copia en otro disco. Deje la ventana abierta hasta entonces.
+
+folder-unwritten = No se pudo escribir { $path }. Lo que había antes sigue intacto. El sistema dice: { $why }
+folder-unwritten-remedy = Vea si el disco está conectado y guarde de nuevo; o guarde una copia en otra carpeta.
+
+folder-occupied = Ya hay algo en { $path }, y no se escribió encima.
+folder-occupied-remedy = Elija otro nombre, o una carpeta vacía.
+
+folder-stopped = El guardado de { $path } terminó por un fallo del programa.
+folder-stopped-remedy = Guarde ahora una copia en otra carpeta y vuelva a abrir la casa.
+
+folder-zip-not-a-zip = { $path } no es un archivo zip completo.
+folder-zip-not-a-zip-remedy = Pida que se lo envíen o cópielo de nuevo: quizá se cortó en el camino.
+
+folder-zip-damaged = En { $path } el archivo { $entry } está dañado. No se desempacó nada.
+folder-zip-damaged-remedy = Pida que le envíen el zip de nuevo, o vuelva a copiarlo.
+
+folder-zip-encrypted = En { $path } el archivo { $entry } tiene contraseña. No se desempacó nada.
+folder-zip-encrypted-remedy = Pida un zip sin contraseña.
+
+folder-zip-method = En { $path } el archivo { $entry } está empacado de una forma que aquí no se puede leer. No se desempacó nada.
+folder-zip-method-remedy = Desempáquelo con otro programa y abra la carpeta, o pida un zip común.
+
+folder-zip-link = En { $path } la entrada { $entry } es un enlace a otro lugar. No se desempacó nada.
+folder-zip-link-remedy = Pida un zip que contenga los archivos mismos. Si no conoce a quien lo envía, no lo abra con otro programa.
+
+folder-zip-outside = En { $path } la entrada { $entry } quedaría fuera de la carpeta de la casa. No se desempacó nada.
+folder-zip-outside-remedy = Una casa nunca se empaca así. Si no conoce a quien lo envía, no lo abra con otro programa.
+
+folder-zip-twice = En { $path } dos entradas tienen el mismo nombre: { $entry } No se desempacó nada.
+folder-zip-twice-remedy = Pida un zip empacado de nuevo.
+
+folder-zip-unexpected = En { $path } la entrada { $entry } no pertenece a una casa. No se desempacó nada.
+folder-zip-unexpected-remedy = Una casa es home.ron y log.ron, con imágenes en plans y photos y papeles en documents. Saque lo que no sea de eso y empáquela de nuevo.
+
+folder-zip-too-many = { $path } tiene más de { $most } entradas. No se desempacó nada.
+folder-zip-too-many-remedy = Vea si es el archivo correcto.
+
+folder-zip-too-large = En { $path } el archivo { $entry } tiene más de { $most } MiB. No se desempacó nada.
+folder-zip-too-large-remedy = Reduzca esa imagen y empaque la casa de nuevo.
+
+folder-zip-too-large-altogether = { $path } tiene más de { $most } MiB al desempacarlo. No se desempacó nada.
+folder-zip-too-large-altogether-remedy = Saque las fotos que no hagan falta y empaque la casa de nuevo.
+
+folder-zip-grows = En { $path } el archivo { $entry } crece más de { $most } veces al desempacarlo, como solo lo hacen los archivos hechos para llenar un disco. No se desempacó nada.
+folder-zip-grows-remedy = Borre el zip si no conoce a quien lo envía.
+
+folder-zip-no-home-file = En { $path } no hay home.ron, así que no es una casa. No se desempacó nada.
+folder-zip-no-home-file-remedy = Elija el zip de una casa, o empaque la carpeta donde está home.ron.
+
+## Pictures, straightening and scale
+
+picture-empty = El archivo está vacío. Copie la imagen de nuevo o tome otra.
+picture-not-a-picture = El archivo no es una imagen. Elija un JPEG, PNG o WebP.
+picture-other-kind = { $kind ->
+    [heic] Es una imagen HEIC, como la guardan algunos teléfonos, y aquí no se puede leer. Compártala o expórtela desde el teléfono como JPEG, o ponga la cámara en su formato más compatible y tómela de nuevo.
+    [avif] Es una imagen AVIF, que aquí no se puede leer. Ábrala en un visor de imágenes y guárdela como JPEG o PNG.
+    [pdf] Es un PDF. Muestre en la pantalla la página con el plano, tome una imagen de la pantalla y elija esa; o exporte la página como PNG.
+    [gif] Es un GIF, que aquí no se puede leer. Ábralo en un visor de imágenes y guárdelo como PNG.
+    [tiff] Es un TIFF o una imagen sin revelar de una cámara, que aquí no se puede leer. Guárdela como JPEG o PNG.
+    [bmp] Es una imagen BMP, que aquí no se puede leer. Ábrala en un visor de imágenes y guárdela como PNG.
+    [svg] Es un dibujo SVG, que aquí no se puede leer. Expórtelo como PNG, de unos 3000 píxeles de ancho.
+    [jpeg-xl] Es una imagen JPEG XL, que aquí no se puede leer. Ábrala en un visor de imágenes y guárdela como JPEG.
+   *[video] Es una película. Tome una foto del plano y elija esa.
+}
+picture-too-large = La imagen dice tener { $width } × { $height } píxeles, más de lo que se puede cargar (como máximo { $side } por lado, y no en ambos). Guárdela más pequeña, de unos 4000 píxeles de ancho, y elíjala de nuevo.
+picture-cut-off = Falta el final del archivo de la imagen, así que una parte no se vería. Cópiela o envíela de nuevo; por cable o como archivo llega entera.
+picture-damaged = El archivo de la imagen está dañado ({ $why }). Cópielo o envíelo de nuevo, o tome otra.
+picture-stopped = La imagen no se cargó porque usted lo detuvo. Elíjala de nuevo cuando quiera.
+
+picture-corner-outside = Una esquina está muy fuera de la imagen. Arrástrela adonde se juntan los bordes del rectángulo.
+picture-corners-together = Dos esquinas están en el mismo lugar. Sepárelas, una en cada esquina del rectángulo.
+picture-corners-in-line = Tres esquinas están casi en línea, así que no son las de un rectángulo. Arrastre cada una a su propia esquina; si están bien, tome la foto desde más arriba.
+picture-corners-hollow = Una esquina queda entre las otras tres. Arrástrela hacia afuera, a la cuarta esquina del rectángulo.
+picture-corner-sharp = Dos lados se juntan casi en una punta. Separe las esquinas; si están bien, tome la foto desde más arriba.
+
+picture-points-close = Los dos puntos están demasiado cerca para medir con ellos. Póngalos en los dos extremos de una pared larga.
+picture-scale-unlikely = Con esta distancia el plano sería más pequeño que una mesa o más grande que una calle. Revise los dos puntos y la unidad de la distancia.
+
+picture-distance-empty = Escriba la distancia entre los dos puntos, como 3,81 m o 12' 6".
+picture-distance-no-unit = { $found } no tiene unidad. Escriba metros, como 3,81 m, o pies y pulgadas, como 12' 6".
+picture-distance-no-number = Donde está { $found } debe ir un número. Escríbalo como 3,81 m o 12' 6 1/2".
+picture-distance-unknown = { $found } no es una unidad conocida aquí. Use m, cm y mm, o pies y pulgadas.
+picture-distance-fraction = { $found } no es una fracción de pulgada o pie. Escríbala como 6 1/2.
+picture-distance-order = { $found } no puede ir ahí. Escriba pies y después pulgadas, o solo metros.
+picture-distance-too-many = { $found } es demasiado para lo que va antes: un pie tiene 12 pulgadas, un metro 100 centímetros. Revise si el primer número es correcto.
+picture-distance-short = { $metres } m es muy poco para medir un plano. Revise la unidad y la coma decimal, o elija una pared más larga.
+picture-distance-long = { $metres } m es más largo que cualquier casa. Revise la unidad y la coma decimal.
+
+picture-door-entrance = Puerta de entrada
+picture-door-room = Puerta de un cuarto
+picture-door-bathroom = Puerta de un baño
+
+## What is still missing
+
+missing-percent = El { $percent } % de los sitios tiene respuesta ({ $answered } de { $spots }).
+missing-water-service = No se sabe cómo entra el agua en la casa ni dónde se corta.
+missing-panel = El cuadro eléctrico no está en el plano.
+missing-gas-meter = El contador de gas no está en el plano.
+missing-house-drain = No se sabe cómo salen los desagües de la casa ni dónde está su registro.
+missing-main = No se conoce ninguna llave general que pueda mover cualquiera de la casa.
+missing-cleanout = { $count ->
+    [one] En el desagüe de un sitio no se conoce ningún registro.
+   *[other] En el desagüe de { $count } sitios no se conoce ningún registro.
+}
+missing-shutoff = No se conoce ninguna llave para esto: { $name }.
+missing-feed = { $count ->
+    [one] Nada en el plano alimenta a { $name } ({ $medium }).
+   *[other] Nada en el plano alimenta a { $name } ({ $medium }), y de ahí cuelgan { $count } sitios.
+}
+missing-drain = { $count ->
+    [one] Según el plano, { $name } no desagua en ningún sitio.
+   *[other] Según el plano, { $name } no desagua en ningún sitio, y con él { $count } sitios.
+}
+missing-pump = De este pozo no se conoce la bomba: { $name }.
+missing-breakers = { $count ->
+    [one] No se conoce el disyuntor de un enchufe o luz.
+   *[other] No se conocen los disyuntores de { $count } enchufes y luces.
+}
+missing-set = { $room }: en una estancia así suele haber esto, y no está en el plano: { $kind }.
+missing-rooms = Todavía no hay ninguna estancia en el plano. Vale un plano, una foto de uno o unos rectángulos.
+missing-emergency-phone = Falta el número de emergencias.
+missing-water-utility = No se conoce el número de la compañía del agua.
+missing-electricity-utility = No se conoce el número de la compañía eléctrica.
+missing-sewer-utility = No se conoce el número de la compañía del alcantarillado.
+missing-gas-utility = No se conoce el número de la compañía del gas.
+missing-place = Nadie podría encontrarlo, el plano no dice en qué estancia está: { $name }.
+missing-tried = Nadie lo ha probado todavía: { $name }. Ciérrela, mire que cierra bien y vuelva a abrirla.
+missing-behind-gfci = { $count ->
+    [one] No se sabe qué cuelga de este diferencial: { $name }.
+   *[other] No se sabe qué cuelga de { $count } diferenciales, entre ellos { $name }.
+}

@@ -240,6 +240,7 @@ upkeep-once = Una vez, cuando convenga
 upkeep-line = { $name } ({ $due })
 upkeep-due-on = toca el { $day }
 upkeep-never = nadie ha anotado cuándo se hizo
+upkeep-some-never = de algunos nadie ha anotado cuándo se hizo
 upkeep-last = última vez: { $day }
 upkeep-every-months = { $months ->
     [one] cada mes
@@ -255,10 +256,7 @@ upkeep-who = Quién: { $who }
 upkeep-note = Nota: { $note }
 upkeep-source = Fuente: { $source }
 upkeep-move-in = Lista de mudanza: { $done } de { $all } hechas.
-upkeep-written = { $count ->
-    [one] Un trabajo escrito en { $file }.
-   *[other] { $count } trabajos escritos en { $file }.
-}
+upkeep-written = Escrito: { $file }
 upkeep-not-written = No se pudo escribir { $file }: { $why }. Indique un archivo en una carpeta donde pueda escribir.
 upkeep-no-day = No se sabe qué día es. Indíquelo: --today 2026-05-02
 upkeep-calendar = Mantenimiento: { $home }

@@ -105,7 +105,7 @@ mod tests {
         let folder = tempfile::tempdir().unwrap();
         for text in [&b""[..], b"\xff\xfe\x00", b"twelve host", b"12", &[b'9'; 5000]] {
             let path = folder.path().join("lock");
-            std::io::Write::write_all(&mut File::create(&path).unwrap(), text).unwrap();
+            File::create(&path).unwrap().write_all(text).unwrap();
             assert_eq!(holder(&mut File::open(&path).unwrap()), None);
             assert!(matches!(Lock::ask(&path).unwrap(), Asked::Taken(_)));
         }

@@ -339,11 +339,12 @@ impl<'a> Context<'a> {
         let spaces = self.home.spaces.iter().enumerate();
         spaces
             .map(|(place, space)| {
-                let elsewhere = self.start.space != Some(place) && self.is_wet(&space.id);
-                let stands = self.water_stands(&space.id)
-                    || self.question.trouble == Trouble::WaterNearPower && self.is_wet(&space.id);
-                let live = elsewhere && stands && self.may_be_live(&space.id);
-                (elsewhere && !space.outdoors, live)
+                let is_wet = self.is_wet(&space.id);
+                let stands = self.water_stands(&space.id);
+                let meets_power = self.question.trouble == Trouble::WaterNearPower && is_wet;
+                let elsewhere = self.start.space != Some(place);
+                let live = (stands || meets_power) && self.may_be_live(&space.id);
+                (elsewhere && (is_wet || stands) && !space.outdoors, elsewhere && live)
             })
             .unzip()
     }

@@ -15,6 +15,7 @@ mod branches;
 mod by_hand;
 mod call_first;
 mod catalogue;
+mod changes;
 mod closing;
 mod compose;
 mod contacts;

@@ -212,7 +212,11 @@ impl<'a> Answering<'a> {
     /// The contact that the map names as the owner. A line belongs to its end away from the street,
     /// unless that end is a boundary.
     fn owner(&self, thing: Thing<'_>) -> Option<&'a Contact> {
-        let owner = |place: usize| self.home.contact(self.home.components[place].owner.as_deref()?);
+        // Whoever keeps the account of a thing does not own the thing.
+        let owner = |place: usize| {
+            let owner = self.home.contact(self.home.components[place].owner.as_deref()?);
+            owner.filter(|contact| contact.role != Some(Role::Alarm))
+        };
         let link = match thing {
             Thing::Component(place) => return owner(place),
             Thing::Line(link) => link,
@@ -227,8 +231,8 @@ impl<'a> Answering<'a> {
         ends.find(plain).and_then(owner)
     }
 
-    /// Warranties that cover a thing whatever the day, the one to call upon first: those that name
-    /// it, then those of its lines; the one that ends last first, then the order of the file.
+    /// Warranties that cover a thing whatever the day, the one to call upon in front: what leaves
+    /// least to the owner, then what names the thing, then what ends last, then the order of the file.
     fn covering(&self, thing: Thing<'_>, is_owners: bool) -> Vec<&'a Warranty> {
         let (ids, media): (Vec<&str>, Vec<Medium>) = match thing {
             Thing::Component(place) => {
@@ -255,7 +259,7 @@ impl<'a> Answering<'a> {
             .collect();
         let end = |warranty: &Warranty| last_day(warranty).map_or(i64::MAX, Date::days_since_1970);
         found.sort_by_key(|(warranty, named)| {
-            (!named, pays_least(warranty.kind), std::cmp::Reverse(end(warranty)))
+            (pays_least(warranty.kind), !named, std::cmp::Reverse(end(warranty)))
         });
         found.into_iter().map(|(warranty, _)| warranty).collect()
     }

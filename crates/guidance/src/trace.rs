@@ -1,6 +1,6 @@
 //! The pipes or wires between a device and the spot.
 
-use std::collections::VecDeque;
+use std::collections::{BTreeSet, VecDeque};
 
 use quarterturn_home::{Home, Net};
 use quarterturn_network::{HomeNet, Places};
@@ -16,9 +16,10 @@ use crate::{Spot, Trouble};
 /// file: by the component at the spot, then by the line that comes in. Empty if nothing of the
 /// trouble's system joins them, if the device is at the spot, or if the spot is the whole home.
 ///
-/// Water may run either way along a pipe, so its lines are followed both ways, but not backwards
-/// through what lets it run one way only; power is followed away from its source, and drains from
-/// either side, since a cap stands below what it relieves.
+/// Lines are followed the usual way first, past what stands shut on ordinary days: those are what the
+/// device cuts. Only where none leads to the spot so, water is followed both ways along a pipe, though
+/// never backwards through what lets it run one way only, and then through shut devices as well.
+/// Drains are followed from either side, since a cap stands below what it relieves.
 ///
 /// Breadth-first search. Time: (components + connections) for each component at the spot and each of
 /// its lines.
@@ -42,11 +43,13 @@ use crate::{Spot, Trouble};
 pub fn trace(home: &Home, trouble: Trouble, spot: &Spot, device: &str) -> Vec<Vec<String>> {
     let places = Places::of_home(home);
     let Some(device) = places.of(device) else { return Vec::new() };
-    let lines = nets(trouble).iter().map(|&net| {
-        let lines = Lines::of(home, &places, net, spot);
-        lines.between(home, &places, device, spot)
-    });
-    let found = lines.into_iter().find(|found| !found.is_empty()).unwrap_or_default();
+    let found = nets(trouble)
+        .iter()
+        .flat_map(|&net| [(net, Follow::Usual), (net, Follow::Open), (net, Follow::Any)])
+        .map(|(net, follow)| Lines::of(home, &places, net, follow, device, spot))
+        .map(|lines| lines.between(home, &places, device, spot))
+        .find(|found| !found.is_empty())
+        .unwrap_or_default();
     let id = |place: usize| home.components[place].id.clone();
     found.into_iter().map(|line| line.into_iter().map(id).collect()).collect()
 }
@@ -74,6 +77,17 @@ fn nets(trouble: Trouble) -> &'static [Net] {
     }
 }
 
+/// Which lines are followed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Follow {
+    /// The usual way, past what stands shut.
+    Usual,
+    /// Any way that it may run, past what stands shut.
+    Open,
+    /// Any way that it may run.
+    Any,
+}
+
 /// One net, as it is followed: for each component, those that come next and before.
 struct Lines {
     next: Vec<Vec<usize>>,
@@ -82,18 +96,41 @@ struct Lines {
 
 impl Lines {
     /// The net of a home; the connection that is the spot itself is not among its lines.
-    fn of(home: &Home, places: &Places<'_>, net: Net, spot: &Spot) -> Self {
+    fn of(
+        home: &Home,
+        places: &Places<'_>,
+        net: Net,
+        follow: Follow,
+        device: usize,
+        spot: &Spot,
+    ) -> Self {
         let count = home.components.len();
         let mut lines = Self { next: vec![Vec::new(); count], before: vec![Vec::new(); count] };
         let spot = ends(places, spot);
         let network = HomeNet::of(home, places, net, None).network;
         let both_ways = matches!(net, Net::Waste | Net::Condensate | Net::Signal);
+        let usual: BTreeSet<(usize, usize)> = home
+            .connections
+            .iter()
+            .filter(|link| link.carries.net() == net)
+            .filter_map(|link| Some((places.of(&link.from)?, places.of(&link.to)?)))
+            .collect();
+        let is_shut =
+            |place: usize| place != device && home.components[place].normally_shut();
         for &(from, to) in network.arc_list() {
             let (from, to) = (from as usize, to as usize);
             // Behind the components come the bodies of one-way ones, which nothing passes.
             let is_line = from < count && to < count;
             let is_spot = spot == Some((from, to)) || spot == Some((to, from));
             if !is_line || is_spot {
+                continue;
+            }
+            let follows = match follow {
+                Follow::Usual => usual.contains(&(from, to)) && !is_shut(from),
+                Follow::Open => !is_shut(from),
+                Follow::Any => true,
+            };
+            if !follows {
                 continue;
             }
             lines.add(from, to);

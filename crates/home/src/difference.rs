@@ -103,7 +103,7 @@ pub enum Value {
 /// What became of a home: first what concerns all of it, then sort by sort in the order of [`Part`];
 /// within a sort, things that are there now in their order, then those that are gone.
 ///
-/// It is empty if, and only if, both states are saved as the same text.
+/// It is empty if, and only if, the homes are equal, the format of the file they came from aside.
 ///
 /// ```
 /// use quarterturn_home::{Edit, Home, Part, changes};
@@ -187,7 +187,9 @@ fn field_changes(before: &Home, after: &Home, old: &[Entry], new: &[Entry]) -> V
                 entry.value.as_ref().map(|node| value(home, entry.name, node))
             };
             let (was, is) = (value(before, old), value(after, new));
-            all.push(FieldChange { field: old.name, within: "", before: was, after: is });
+            if !is_same_number(was.as_ref(), is.as_ref()) {
+                all.push(FieldChange { field: old.name, within: "", before: was, after: is });
+            }
             continue;
         }
         let empty: &[Entry] = &[];
@@ -203,10 +205,12 @@ fn field_changes(before: &Home, after: &Home, old: &[Entry], new: &[Entry]) -> V
                     Some(value(home, name, node))
                 };
                 let (was, is) = (value(before, was), value(after, is));
-                all.push(FieldChange { field: name, within: old.name, before: was, after: is });
+                if !is_same_number(was.as_ref(), is.as_ref()) {
+                    all.push(FieldChange { field: name, within: old.name, before: was, after: is });
+                }
             }
         }
-        if all.len() == length {
+        if all.len() == length && groups.0.is_some() != groups.1.is_some() {
             // A group that tells nothing came or went.
             let told = |is_there: bool| is_there.then_some(Value::Yes(true));
             let (was, is) = (told(groups.0.is_some()), told(groups.1.is_some()));
@@ -214,6 +218,16 @@ fn field_changes(before: &Home, after: &Home, old: &[Entry], new: &[Entry]) -> V
         }
     }
     all
+}
+
+/// True for noughts of either sign, which the file writes apart.
+fn is_same_number(one: Option<&Value>, other: Option<&Value>) -> bool {
+    let is_number = |value: &Value| match value {
+        Value::Number(_) | Value::Point(_) => true,
+        Value::List(values) => values.iter().all(|value| matches!(value, Value::Point(_))),
+        Value::Text(_) | Value::Yes(_) | Value::Word(..) => false,
+    };
+    one.is_some_and(is_number) && one == other
 }
 
 fn find<'e>(entries: &'e [Entry], name: &str) -> Option<&'e Entry> {

@@ -5,11 +5,12 @@
 
 use crate::attached::{With, copy, move_to};
 use crate::check::{fault, loops};
+use crate::fit::fit;
 use crate::listed::{have, is_free, put, take};
 use crate::remove::{remove_component, remove_contact, remove_level, remove_space};
 use crate::{
-    Component, Connection, Contact, Date, DeviceState, Document, Done, Drill, Home, Job, Kept,
-    Level, MovedIn, Net, Passage, Plan, Problem, Severity, Space, Units, Warranty, open, save,
+    Component, Connection, Contact, Date, DeviceState, Document, Done, Drill, Home, Job, Level,
+    MovedIn, Net, Passage, Plan, Problem, Space, Units, Warranty,
 };
 
 /// A change to a home.
@@ -366,30 +367,6 @@ impl Edit {
 /// A number that no home file holds.
 fn is_wild(number: f64) -> bool {
     !number.is_finite() || number.abs() > 1e9
-}
-
-/// Refuses a change by which the home's own file would be refused in part.
-fn fit(before: &Home, after: &Home) -> Result<(), CannotEdit> {
-    let faults = |home: &Home| {
-        let problems = open("", &save(home, &Kept::default())).problems;
-        let mut faults = problems;
-        faults.retain(|problem| problem.severity == Severity::Error);
-        faults
-    };
-    let found = faults(after);
-    if found.is_empty() {
-        return Ok(());
-    }
-    // A home that was put together by a program may have had them before.
-    let known = faults(before);
-    let is_new = |fault: &Problem| {
-        let same = |other: &Problem| other.key == fault.key && other.args == fault.args;
-        !known.iter().any(same)
-    };
-    match found.into_iter().find(is_new) {
-        Some(fault) => Err(CannotEdit::Unfit(Box::new(fault))),
-        None => Ok(()),
-    }
 }
 
 fn component(home: &mut Home, id: String) -> Result<&mut Component, CannotEdit> {

@@ -171,7 +171,7 @@ macro_rules! lists {
         }
 
         /// All of a home that is in no list.
-        fn head(home: &Home) -> Home {
+        pub(crate) fn head(home: &Home) -> Home {
             // Field by field, so that a new one cannot be forgotten.
             let Home {
                 format, name, units, language, address, emergency_phone, usual_space, $($list: _,)+
@@ -322,5 +322,31 @@ mod tests {
             undone += 1;
         }
         assert_eq!((undone, history.home().components.len()), (500, 0));
+    }
+
+    /// What ten thousand edits weigh: only what differs is kept, not a home each.
+    #[test]
+    fn a_change_keeps_what_differs_and_no_more() {
+        let parts =
+            (0..250).map(|number| Component::new(&format!("p{number}"), Kind::Pipe, "Pipe"));
+        let home = Home { components: parts.collect(), ..Home::default() };
+        let mut history = History::new(home);
+        for number in 0..1000 {
+            let id = format!("p{}", number % 250);
+            let name = format!("Pipe {number}");
+            history.apply(Edit::Rename { id, name }).unwrap();
+        }
+        history.apply(put("new")).unwrap();
+        history.apply(Edit::RemoveComponent { id: "p7".to_owned() }).unwrap();
+        let kept = |pieces: &Pieces<Component>| match pieces {
+            Pieces::Single(pieces) => pieces.len(),
+            Pieces::Run { other, .. } => other.len(),
+        };
+        let kept: Vec<usize> =
+            history.past.iter().map(|change| kept(&change.difference.lists.components)).collect();
+        assert_eq!(kept.len(), 1002);
+        assert!(kept[..1000].iter().all(|kept| *kept == 1));
+        assert_eq!(kept[1000..], [0, 1]);
+        assert!(history.past.iter().all(|change| change.difference.head.is_none()));
     }
 }

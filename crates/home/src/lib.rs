@@ -16,12 +16,14 @@
 
 mod attached;
 mod check;
+mod copy;
 mod date;
 mod decode;
 mod depends;
 mod difference;
 mod drill;
 mod edit;
+mod fit;
 mod history;
 mod kept;
 mod kind;
@@ -29,6 +31,7 @@ mod layout;
 mod learnt;
 mod listed;
 mod log;
+mod mirror;
 mod model;
 mod nearest;
 mod open;
@@ -45,6 +48,7 @@ mod words;
 
 pub use attached::{With, attached};
 pub use check::Fault;
+pub use copy::{copy_for_next_lot, for_next_owner, is_person};
 pub use date::{Date, NotADate};
 pub use depends::{depends_on, removal};
 pub use difference::{Change, FieldChange, Part, Value, What, changes};
@@ -55,6 +59,7 @@ pub use kept::{Kept, KeptPiece, KeptPlace};
 pub use kind::{Kind, Net};
 pub use learnt::{Learnt, Lesson};
 pub use log::{DoneStep, LOG_FORMAT, Log, LogEntry, OpenedLog, open_log, save_log};
+pub use mirror::mirrored;
 pub use model::{
     Component, Connection, Duct, FORMAT, Home, Level, Material, Medium, Passage, Plan, Space, Units,
 };

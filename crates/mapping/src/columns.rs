@@ -266,9 +266,21 @@ fn by_content(body: &[Row], columns: &mut [Column], headed: bool) {
                     && share(&texts, &|t| circuit(t).is_some())
             })
             .collect();
-        let sides = if headed { 1 } else { 2 };
-        for at in found.into_iter().take(sides) {
-            put(columns, Some(at), Column::Circuit);
+        let numbers = |at: usize| -> Vec<u32> {
+            cells(at).iter().filter_map(|t| circuit(t)).flat_map(|c| c.numbers).collect()
+        };
+        let first = found.first().copied();
+        put(columns, first, Column::Circuit);
+        // The other side of a panel goes on with the numbering; amperes do not.
+        if let (Some(first), false) = (first, headed) {
+            let left = numbers(first);
+            let second = found.into_iter().skip(1).find(|&at| {
+                let right = numbers(at);
+                let places = 2 * u32::try_from(left.len() + right.len()).unwrap_or(u32::MAX / 2);
+                let apart = right.iter().all(|n| !left.contains(n));
+                apart && right.iter().chain(&left).all(|n| *n <= places)
+            });
+            put(columns, second, Column::Circuit);
         }
     }
     if headed {
@@ -283,7 +295,7 @@ fn by_content(body: &[Row], columns: &mut [Column], headed: bool) {
         .filter(|&at| {
             let texts = cells(at);
             share(&texts, &|t| t.chars().filter(|c| c.is_alphabetic()).count() >= 3)
-                && lengths(&texts) >= 4
+                && lengths(&texts) >= 3
         })
         .collect();
     for at in wordy.into_iter().take(sides) {

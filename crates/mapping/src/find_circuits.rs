@@ -176,7 +176,8 @@ impl Search {
         let things = things
             .iter()
             .map(|thing| {
-                let mut prior: Belief = devices.iter().map(|d| likelihood(home, d, thing)).collect();
+                let mut prior: Belief =
+                    devices.iter().map(|d| likelihood(home, d, thing)).collect();
                 prior.push(if none_possible { NONE_LIKELY } else { 0.0 });
                 Thing {
                     key: thing.id.clone(),
@@ -271,7 +272,9 @@ impl Search {
     #[must_use]
     pub fn cautions(&self, home: &Home) -> Vec<Said> {
         let mut list = match self.switched {
-            Switched::Breakers => vec![Said::new("find-cover-stays-on"), Said::new("find-main-stays-on")],
+            Switched::Breakers => {
+                vec![Said::new("find-cover-stays-on"), Said::new("find-main-stays-on")]
+            }
             Switched::Gfcis => vec![Said::new("find-press-test")],
         };
         list.push(Said::new("find-dry"));
@@ -281,7 +284,9 @@ impl Search {
             .things
             .iter()
             .filter_map(|thing| home.component(&thing.id))
-            .filter(|c| c.is_critical() || says(&c.name, "words-freezer") || says(&c.name, "words-medical"))
+            .filter(|c| {
+                c.is_critical() || says(&c.name, "words-freezer") || says(&c.name, "words-medical")
+            })
             .map(|c| c.name.clone())
             .collect();
         names.dedup();
@@ -339,13 +344,14 @@ impl Search {
         let visit: Vec<String> =
             order.iter().filter_map(|&at| visit.get(at)).map(|thing| thing.key.clone()).collect();
         let count = |n: usize| f64::from(u32::try_from(n).unwrap_or(u32::MAX));
-        let seconds = walking
-            + 2.0 * SWITCH_SECONDS * count(ids.len())
-            + LOOK_SECONDS * count(visit.len());
+        let seconds =
+            walking + 2.0 * SWITCH_SECONDS * count(ids.len()) + LOOK_SECONDS * count(visit.len());
         let left: BTreeSet<usize> = beliefs
             .iter()
             .filter(|belief| open(belief))
-            .flat_map(|belief| (0..self.devices.len()).filter(|&d| belief.get(d).is_some_and(|s| *s > 0.0)))
+            .flat_map(|belief| {
+                (0..self.devices.len()).filter(|&d| belief.get(d).is_some_and(|s| *s > 0.0))
+            })
             .collect();
         let more = u32::from(self.thorough && !is_check);
         Some(NextWalk {
@@ -429,7 +435,9 @@ impl Search {
             }
         }
         for (thing, belief) in self.things.iter().zip(beliefs.iter_mut()) {
-            let Some(near) = thing.room.as_deref().and_then(|room| known.get(room)) else { continue };
+            let Some(near) = thing.room.as_deref().and_then(|room| known.get(room)) else {
+                continue;
+            };
             for &device in near {
                 if let Some(share) = belief.get_mut(device) {
                     *share *= SAME_ROOM;
@@ -502,8 +510,8 @@ impl Search {
                     found.conflicts.push(told("find-gfci-before"));
                     return;
                 }
-                let breakers = |id: &str| breakers_above(home, id);
-                let (ours, theirs) = (breakers(&thing.id), breakers(device));
+                let ours = breakers_above(home, &thing.id);
+                let theirs = breakers_above(home, device);
                 if !ours.is_empty() && !theirs.is_empty() && ours.is_disjoint(&theirs) {
                     found.conflicts.push(told("find-conflict"));
                     return;
@@ -546,7 +554,8 @@ fn likelihood(home: &Home, device: &Component, thing: &Component) -> f64 {
     let mut ours = words(room);
     ours.extend(words(&thing.name));
     let shared = words(&device.name).intersection(&ours).count();
-    let same_room = device.kind == Kind::Gfci && device.space.is_some() && device.space == thing.space;
+    let same_room =
+        device.kind == Kind::Gfci && device.space.is_some() && device.space == thing.space;
     let lights = matches!(thing.kind, Kind::Light | Kind::Lampholder | Kind::Switch);
     let for_lights = says(&device.name, "words-part-light");
     let mut likely = 1.0;
@@ -577,8 +586,9 @@ fn ask_first(home: &Home, device: &Component) -> Vec<Said> {
     }
     below.sort_by(|a, b| a.id.cmp(&b.id));
     let lists = ["words-medical", "words-pump", "words-freezer", "words-alarm"];
-    let depended = |c: &&Component| c.is_critical() || lists.iter().any(|list| says(&c.name, list));
-    let mut names: Vec<String> = below.iter().copied().filter(|c| depended(&c)).map(|c| c.name.clone()).collect();
+    let depended = |c: &Component| c.is_critical() || lists.iter().any(|list| says(&c.name, list));
+    let mut names: Vec<String> =
+        below.iter().copied().filter(|c| depended(c)).map(|c| c.name.clone()).collect();
     names.truncate(6);
     let mut list = Vec::new();
     if !names.is_empty() {
@@ -622,8 +632,12 @@ fn is_tried(kind: Kind) -> bool {
 /// Ids of everything behind a breaker.
 fn protected(home: &Home) -> BTreeSet<&str> {
     let mut ids: BTreeSet<&str> = BTreeSet::new();
-    let mut stack: Vec<&str> =
-        home.components.iter().filter(|c| c.kind == Kind::Breaker && !says(&c.name, "words-main")).map(|c| c.id.as_str()).collect();
+    let mut stack: Vec<&str> = home
+        .components
+        .iter()
+        .filter(|c| c.kind == Kind::Breaker && !says(&c.name, "words-main"))
+        .map(|c| c.id.as_str())
+        .collect();
     while let Some(at) = stack.pop() {
         for line in home.connections.iter().filter(|l| l.from == at && l.carries == Medium::Power) {
             // What stands behind a sub-panel's breaker is told by that one.
@@ -638,7 +652,8 @@ fn protected(home: &Home) -> BTreeSet<&str> {
 
 fn feeds_breakers(home: &Home, id: &str) -> bool {
     home.connections.iter().any(|l| {
-        l.from == id && home.component(&l.to).is_some_and(|c| matches!(c.kind, Kind::Breaker | Kind::Panel))
+        l.from == id
+            && home.component(&l.to).is_some_and(|c| matches!(c.kind, Kind::Breaker | Kind::Panel))
     })
 }
 
@@ -694,13 +709,23 @@ mod tests {
     }
 
     /// Walks as the search wishes, with the things really on these devices, and ticks one wrongly.
-    fn run(search: &mut Search, home: &Home, truth: &BTreeMap<&str, &str>, slip: Option<(usize, &str)>) {
+    fn run(
+        search: &mut Search,
+        home: &Home,
+        truth: &BTreeMap<&str, &str>,
+        slip: Option<(usize, &str)>,
+    ) {
         while let Some(next) = search.next_walk(home) {
             let mut walk = Walk { off: next.off.clone(), ..Walk::default() };
             for key in &next.visit {
-                let mut dead = truth.get(key.as_str()).is_some_and(|b| next.off.iter().any(|o| o == b));
+                let mut dead =
+                    truth.get(key.as_str()).is_some_and(|b| next.off.iter().any(|o| o == b));
                 dead ^= slip == Some((search.walks().len(), key.as_str()));
-                if dead { walk.dead.insert(key.clone()) } else { walk.live.insert(key.clone()) };
+                if dead {
+                    walk.dead.insert(key.clone())
+                } else {
+                    walk.live.insert(key.clone())
+                };
             }
             search.record(walk);
             assert!(search.walks().len() < 12);
@@ -710,7 +735,15 @@ mod tests {
     #[test]
     fn walks_find_every_breaker_and_write_them_onto_the_map() {
         let names = ["Kitchen", "Bath", "Hall", "Den", "Porch", "Lights", "Bedroom"];
-        let home = home(&names, &[("kitchen outlet", Kind::Receptacle), ("x", Kind::Receptacle), ("lamp", Kind::Light), ("alone", Kind::Receptacle)]);
+        let home = home(
+            &names,
+            &[
+                ("kitchen outlet", Kind::Receptacle),
+                ("x", Kind::Receptacle),
+                ("lamp", Kind::Light),
+                ("alone", Kind::Receptacle),
+            ],
+        );
         let mut search = Search::breakers(&home, &[]).unwrap();
         let first = search.next_walk(&home).unwrap();
         assert_eq!((first.walks_at_most, first.one_at_a_time, first.visit.len()), (3, 7, 4));
@@ -718,7 +751,8 @@ mod tests {
         run(&mut search, &home, &truth, None);
         assert!(search.walks().len() <= 3);
         let found = search.found(&home);
-        let on: Vec<(&str, &str)> = found.on.iter().map(|(t, b)| (t.as_str(), b.as_str())).collect();
+        let on: Vec<(&str, &str)> =
+            found.on.iter().map(|(t, b)| (t.as_str(), b.as_str())).collect();
         assert_eq!(on, [("kitchen outlet", "b0"), ("x", "b4"), ("lamp", "b5")]);
         assert_eq!(found.on_none, ["alone"]);
         let mut history = History::new(home);
@@ -739,7 +773,11 @@ mod tests {
         let mut search = Search::breakers(&home, &[]).unwrap();
         let before = search.clone();
         let next = search.next_walk(&home).unwrap();
-        search.record(Walk { off: next.off, dead: BTreeSet::from(["x".to_owned()]), ..Walk::default() });
+        search.record(Walk {
+            off: next.off,
+            dead: BTreeSet::from(["x".to_owned()]),
+            ..Walk::default()
+        });
         assert_ne!(search.next_walk(&home), before.next_walk(&home));
         assert!(search.undo() && !search.undo());
         assert_eq!(search, before);

@@ -99,11 +99,13 @@ impl Open {
         let side = 1_usize << walks.saturating_sub(1);
         let is = |list: &[bool], d: usize| list.get(d).copied().unwrap_or(false);
         let weight = |d: usize| total.get(d).copied().unwrap_or(0.0);
-        let mut free: Vec<usize> = self.devices.iter().copied().filter(|&d| !is(settled, d)).collect();
+        let mut free: Vec<usize> =
+            self.devices.iter().copied().filter(|&d| !is(settled, d)).collect();
         free.sort_by(|&a, &b| weight(b).total_cmp(&weight(a)).then(a.cmp(&b)));
         let already = self.devices.iter().filter(|&&d| is(settled, d) && is(off, d)).count();
         let most = side.saturating_sub(already);
-        let least = self.size().saturating_sub(side).saturating_sub(already).max(usize::from(already == 0));
+        let least =
+            self.size().saturating_sub(side).saturating_sub(already).max(usize::from(already == 0));
         let all: f64 = self.devices.iter().map(|&d| weight(d)).sum::<f64>()
             * (1.0 + self.stays.map_or(0.0, |s| s.0 / (1.0 - s.0).max(1e-9)));
         let mut taken = Vec::new();
@@ -244,8 +246,11 @@ mod tests {
         let mut off = can;
         while off != 0 {
             if off != answers {
-                let worse = least_worst(off, switchable, known)
-                    .max(least_worst(answers & !off, switchable, known));
+                let worse = least_worst(off, switchable, known).max(least_worst(
+                    answers & !off,
+                    switchable,
+                    known,
+                ));
                 best = best.min(1 + worse);
             }
             off = (off - 1) & can;
@@ -293,7 +298,8 @@ mod tests {
                 // Three things at once, on every combination of devices.
                 let mut worst = 0;
                 for code in 0..answers.pow(3) {
-                    let truth = [code % answers, code / answers % answers, code / answers / answers];
+                    let truth =
+                        [code % answers, code / answers % answers, code / answers / answers];
                     worst = worst.max(walks(&vec![belief.clone(); 3], &allowed, &truth));
                 }
                 assert_eq!(worst, best, "{devices} devices, none: {none}");
@@ -316,7 +322,7 @@ mod tests {
         // Device 2 may not be off: of four answers one is never dead.
         let allowed = [true, true, false, true];
         for truth in 0..4 {
-            assert!(walks(&[belief.clone()], &allowed, &[truth]) <= 2);
+            assert!(walks(std::slice::from_ref(&belief), &allowed, &[truth]) <= 2);
         }
         assert_eq!(choose(&[vec![1.0, 0.0, 1.0]], &[false, false], &[0.0; 2]), None);
     }
@@ -336,7 +342,7 @@ mod tests {
             belief.push(0.0);
             let allowed = vec![true; devices];
             let ours: f64 = (0..devices)
-                .map(|truth| shares[truth] / total * f64::from(walks(&[belief.clone()], &allowed, &[truth])))
+                .map(|truth| shares[truth] / total * f64::from(walks(std::slice::from_ref(&belief), &allowed, &[truth])))
                 .sum();
             let best = least_expected((1 << devices) - 1, &shares, &mut vec![None; 1 << devices]);
             // The bound on the worst case has its price in the mean: with five devices of which one

@@ -11,7 +11,7 @@ use image::codecs::jpeg::JpegEncoder;
 use image::codecs::png::PngEncoder;
 use image::error::ImageError;
 use image::metadata::Orientation;
-use image::{DynamicImage, ImageDecoder, ImageReader, Limits, RgbImage};
+use image::{DynamicImage, ImageDecoder as _, ImageReader, Limits, RgbImage};
 use quarterturn_guidance::Catalogue;
 
 pub use kind::{OtherKind, PictureKind};

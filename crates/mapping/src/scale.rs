@@ -62,7 +62,8 @@ impl Scale {
         size: (u32, u32),
     ) -> Result<Self, BadScale> {
         let apart = (a.0 - b.0).hypot(a.1 - b.1);
-        if !(apart >= NEAREST) {
+        // Also if one of them is no number.
+        if apart.is_nan() || apart < NEAREST {
             return Err(BadScale::TooClose(apart));
         }
         Self::of(metres / apart, size).map(|scale| Self {

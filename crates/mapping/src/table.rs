@@ -335,7 +335,7 @@ fn unpacked(bytes: &[u8]) -> Result<Contents, TableError> {
     let (mut left, mut contents) = (MOST_UNPACKED, Contents::Other);
     for index in 0..zip.len() {
         let mut file = zip.by_index(index).map_err(damaged)?;
-        let name = file.name().to_owned();
+        let name = file.name().map_err(damaged)?.into_owned();
         if name == "xl/workbook.xml" {
             contents = Contents::Xlsx;
         }
@@ -348,7 +348,7 @@ fn unpacked(bytes: &[u8]) -> Result<Contents, TableError> {
         } else {
             std::io::copy(&mut limited, &mut std::io::sink())
         };
-        let read = read.map_err(|_| TableError::Damaged)?;
+        let read = read.or(Err(TableError::Damaged))?;
         if read > left {
             return Err(TableError::UnpacksTooLarge);
         }
@@ -397,13 +397,13 @@ fn cells_with_repeats(xml: &str) -> u64 {
 }
 
 fn xlsx(bytes: &[u8]) -> Result<Table, TableError> {
-    let mut book = Xlsx::new(Cursor::new(bytes)).map_err(|_| TableError::Damaged)?;
+    let mut book = Xlsx::new(Cursor::new(bytes)).or(Err(TableError::Damaged))?;
     let mut sheets = Vec::new();
     for name in book.sheet_names() {
         let Ok(mut cells) = book.worksheet_cells_reader(&name) else { continue };
         let mut sheet = Sheet { name: name.clone(), rows: Vec::new() };
         loop {
-            let next = cells.next_cell_with_formula().map_err(|_| TableError::Damaged)?;
+            let next = cells.next_cell_with_formula().or(Err(TableError::Damaged))?;
             let Some(found) = next else { break };
             let (row, column) = found.pos;
             let mut value = from_xlsx(&found.value);
@@ -421,10 +421,10 @@ fn xlsx(bytes: &[u8]) -> Result<Table, TableError> {
 }
 
 fn ods(bytes: &[u8]) -> Result<Table, TableError> {
-    let mut book = Ods::new(Cursor::new(bytes)).map_err(|_| TableError::Damaged)?;
+    let mut book = Ods::new(Cursor::new(bytes)).or(Err(TableError::Damaged))?;
     let mut sheets = Vec::new();
     for name in book.sheet_names() {
-        let range = book.worksheet_range(&name).map_err(|_| TableError::Damaged)?;
+        let range = book.worksheet_range(&name).or(Err(TableError::Damaged))?;
         let formulas = book.worksheet_formula(&name).ok();
         let mut sheet = Sheet { name: name.clone(), rows: Vec::new() };
         let Some((top, left)) = range.start() else {
@@ -515,7 +515,6 @@ fn from_data(value: &Data) -> Cell {
         Data::Int(number) => cell(&number.to_string()),
         Data::Float(number) => cell(&number.to_string()),
         Data::String(text) => cell(text),
-        Data::RichText(text) => cell(&text.to_string()),
         Data::Bool(yes) => cell(if *yes { "1" } else { "0" }),
         Data::DateTime(_) | Data::DateTimeIso(_) | Data::DurationIso(_) => odd(Odd::Date),
         Data::Error(_) => odd(Odd::Error),

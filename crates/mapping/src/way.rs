@@ -61,7 +61,9 @@ pub(crate) fn walk_order(home: &Home, start: &str, stops: &[&str]) -> (Vec<usize
             for j in i + 1..order.len() {
                 let at = |n: usize| order.get(n).copied().unwrap_or(0);
                 let (before, first, last, after) = (at(i - 1), at(i), at(j), at(j + 1));
-                let gain = cost(before, first) + cost(last, after) - cost(before, last) - cost(first, after);
+                let gain = cost(before, first) + cost(last, after)
+                    - cost(before, last)
+                    - cost(first, after);
                 if gain > 1e-9
                     && let Some(part) = order.get_mut(i..=j)
                 {
@@ -137,7 +139,15 @@ mod tests {
     #[test]
     fn no_way_is_longer_than_the_best_by_much() {
         // Against every order of six stops.
-        let home = row(&[(0.0, 0.0), (7.0, 2.0), (1.0, 5.0), (6.0, 6.0), (3.0, 1.0), (2.0, 8.0), (8.0, 8.0)]);
+        let home = row(&[
+            (0.0, 0.0),
+            (7.0, 2.0),
+            (1.0, 5.0),
+            (6.0, 6.0),
+            (3.0, 1.0),
+            (2.0, 8.0),
+            (8.0, 8.0),
+        ]);
         let stops = ["c1", "c2", "c3", "c4", "c5", "c6"];
         let (_, ours) = walk_order(&home, "c0", &stops);
         let mut best = f64::INFINITY;

@@ -22,7 +22,7 @@ fn main() {
     let order = Order {
         home: &home,
         pictures: &pictures,
-        paper: if args.len() > 5 {
+        paper: if args.len() > 5 && args[5] != "dump" {
             Paper::from_word(&args[5]).unwrap()
         } else {
             Paper::of_home(&home)
@@ -33,6 +33,14 @@ fn main() {
     };
     for sheet in Sheet::ALL {
         if args[4] != "all" && args[4] != sheet.file_stem() {
+            continue;
+        }
+        if args.last().unwrap() == "dump" {
+            let (data, files) = quarterturn_papers::scratch_dump(sheet, &order);
+            let dir = format!("{}/{}", args[2], sheet.file_stem());
+            std::fs::create_dir_all(&dir).unwrap();
+            std::fs::write(format!("{dir}/data.json"), data).unwrap();
+            for (n, b) in files { std::fs::write(format!("{dir}/{n}"), b).unwrap(); }
             continue;
         }
         let t = std::time::Instant::now();

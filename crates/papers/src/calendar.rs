@@ -5,7 +5,7 @@
 //! the day that is handed in, and the ids follow from the home's name and the job's id, so that
 //! reading the file again changes the events instead of doubling them.
 
-use icalendar::{Calendar, Component as _, Event, EventLike as _, Property};
+use icalendar::{Calendar, Component as _, Event, Property};
 use quarterturn_guidance::{Catalogue, fill};
 use quarterturn_home::{Date, Home};
 use quarterturn_upkeep::{Repeat, Rule, Upkeep, due};

@@ -13,13 +13,13 @@ use quarterturn_guidance::{count, fill};
 use quarterturn_home::{Component, Home, Kind, Medium};
 use serde::Serialize;
 
-use crate::house::House;
+use crate::house::{House, number};
 use crate::sign::Sign;
 
 /// Width of a column, in millimetres.
-const COLUMN: f64 = 8.0;
+const COLUMN: f64 = 7.2;
 /// Height of a row.
-const ROW: f64 = 9.0;
+const ROW: f64 = 7.4;
 /// Air above the first row of a floor and below its last.
 const AIR: f64 = 1.5;
 
@@ -389,29 +389,25 @@ impl Laid {
         let mut parts = Vec::new();
         for part_down in 0..parts_down {
             for part_across in 0..parts_across {
-                let of = if parts_across * parts_down > 1 {
-                    let nth = part_down * parts_across + part_across + 1;
-                    house.words.fill(
-                        "paper-part",
-                        &[
-                            count("part", f64::from(nth)),
-                            count("all", f64::from(parts_across * parts_down)),
-                        ],
-                    )
-                } else {
-                    String::new()
-                };
-                let left = part_across * across;
-                let top = part_down * down;
+                let (left, top) = (part_across * across, part_down * down);
                 let right = (left + across).min(self.columns);
                 let bottom = (top + down).min(self.rows);
-                parts.push(self.part(left, top, right, bottom, of));
+                parts.push(self.part(left, top, right, bottom));
+            }
+        }
+        // A corner in which nothing stands needs no page.
+        parts.retain(|part| !part.nodes.is_empty());
+        let all = number(parts.len());
+        if parts.len() > 1 {
+            for (nth, part) in parts.iter_mut().enumerate() {
+                let fills = [count("part", number(nth + 1)), count("all", all)];
+                part.of = house.words.fill("paper-part", &fills);
             }
         }
         parts
     }
 
-    fn part(&self, left: u32, top: u32, right: u32, bottom: u32, of: String) -> Part {
+    fn part(&self, left: u32, top: u32, right: u32, bottom: u32) -> Part {
         let (first_column, first_row) = (f64::from(left), f64::from(top));
         let middle = |column: u32, row: u32| {
             let x = (f64::from(column) - first_column + 0.5) * COLUMN;
@@ -453,7 +449,7 @@ impl Laid {
                     copy: *copy,
                 })
                 .collect(),
-            of,
+            of: String::new(),
         }
     }
 }

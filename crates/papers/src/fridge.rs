@@ -25,26 +25,38 @@ struct Leave {
     acts: Vec<String>,
 }
 
-/// A trouble and what to do first.
+/// Troubles that are met with the same acts, and what to do first.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 struct Card {
-    title: String,
-    hint: String,
+    troubles: Vec<Named>,
     warnings: Vec<Warning>,
+    /// What is done at a device.
     acts: Vec<Doing>,
     otherwise: Vec<String>,
     /// False if it is general advice, because the map is silent.
     mapped: bool,
 }
 
-/// What could hurt.
+/// A trouble, and what comes before a device is worked.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+struct Named {
+    title: String,
+    /// The trouble alone, without the place.
+    name: String,
+    first: Vec<String>,
+}
+
+/// What could hurt, all of one rank.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 struct Warning {
     /// The signal word, in the language of the sheet.
     word: String,
     /// Its rank, for the colour.
     signal: Signal,
-    text: String,
+    /// By their ids: the same caution may be worded a little otherwise for another trouble.
+    #[serde(skip)]
+    ids: Vec<String>,
+    texts: Vec<String>,
 }
 
 /// One act, with the sign of the device it is done at.
@@ -52,11 +64,10 @@ struct Warning {
 struct Doing {
     text: String,
     sign: Option<Sign>,
-    prove: Option<String>,
 }
 
 /// Signs are large enough to be found from a step away, in millimetres.
-const SIGN_RADIUS: f64 = 3.9;
+const SIGN_RADIUS: f64 = 3.4;
 /// Plans that stand on the first page.
 const FIRST_PAGE_PLANS: usize = 2;
 /// Acts on a card: more would not be read in a hurry, and the screen has the rest.
@@ -79,19 +90,26 @@ pub(crate) fn gather(house: &House<'_>, pictures: &mut Pictures<'_>) -> Value {
         })
         .collect();
     asked.sort_by_key(|(trouble, _, answer)| harm(*trouble, answer));
-    let cards: Vec<Card> =
-        asked.iter().map(|(trouble, at, answer)| card(house, *trouble, at, answer)).collect();
-    let devices = devices(house, asked.iter().map(|(_, _, answer)| answer));
+    let mut cards: Vec<Card> = Vec::new();
+    for (trouble, at, answer) in &asked {
+        let next = card(house, *trouble, at, answer);
+        match cards.iter_mut().find(|known| known.is_met_like(&next)) {
+            Some(known) => known.join(next),
+            None => cards.push(next),
+        }
+    }
+    let urgent = asked.iter().filter(|(trouble, _, answer)| harm(*trouble, answer).0 < LATER);
+    let devices = devices(house, urgent.map(|(_, _, answer)| answer));
     let plans = plans(house, pictures, &devices);
     let (first, more) = plans.split_at(plans.len().min(FIRST_PAGE_PLANS));
     json!({
         "leave": leave,
         "cards": cards,
+        "numbers": house.urgent_numbers(),
         "plans": first,
         "more_plans": more,
         "words": house.labels(&[
             "paper-leave",
-            "paper-where-devices",
             "paper-general",
         ]),
     })
@@ -141,6 +159,9 @@ fn spot(house: &House<'_>, trouble: Trouble) -> Option<Spot> {
     .or_else(|| Some(first.clone()))
 }
 
+/// The rank of what can wait until the others have been dealt with.
+const LATER: u8 = 2;
+
 /// Worst harm first: what can kill people; then what ruins a house by the minute; then what fails.
 /// Within each, by the worst signal word, then in the order of the troubles.
 fn harm(trouble: Trouble, answer: &Answer) -> (u8, Signal, Trouble) {
@@ -153,7 +174,7 @@ fn harm(trouble: Trouble, answer: &Answer) -> (u8, Signal, Trouble) {
         | Trouble::PitRising
         | Trouble::DrainBacksUp
         | Trouble::WaterAtAirHandler => 1,
-        _ => 2,
+        _ => LATER,
     };
     let worst = answer.cautions.iter().map(|caution| caution.signal).min();
     (rank, worst.unwrap_or(Signal::Notice), trouble)
@@ -172,7 +193,7 @@ fn leave(house: &House<'_>, trouble: Trouble) -> Leave {
 }
 
 fn card(house: &House<'_>, trouble: Trouble, at: &Spot, answer: &Answer) -> Card {
-    let title = house.text(&format!("trouble-{}", trouble.id()));
+    let name = house.text(&format!("trouble-{}", trouble.id()));
     let spot = match at {
         Spot::Component(id) => house.home.component(id).map(|component| house.named(component)),
         Spot::Space(id) => house.home.space(id).map(|space| space.name.clone()),
@@ -180,37 +201,81 @@ fn card(house: &House<'_>, trouble: Trouble, at: &Spot, answer: &Answer) -> Card
     };
     let title = match spot {
         Some(spot) => {
-            house.words.fill("paper-trouble-at", &[fill("trouble", &title), fill("spot", &spot)])
+            house.words.fill("paper-trouble-at", &[fill("trouble", &name), fill("spot", &spot)])
         }
-        None => title,
+        None => name.clone(),
     };
     let first = first_acts(&answer.steps);
-    let doing = |step: &Step| {
-        let device = step.component.as_deref().and_then(|id| house.home.component(id));
-        Doing {
-            text: step.text.clone(),
-            sign: device.map(|device| house.sign(device)),
-            prove: step.prove.clone(),
-        }
-    };
-    let told: Vec<&Step> = answer.steps.iter().take(first).collect();
+    let told = || answer.steps.iter().take(first);
+    let before = told().take_while(|step| step.component.is_none()).count();
     let otherwise = answer.steps.iter().skip(first).filter(|step| is_otherwise(step));
+    let mut warnings: Vec<Warning> = Vec::new();
+    for caution in &answer.cautions {
+        if !matches!(caution.signal, Signal::Danger | Signal::Warning) {
+            continue;
+        }
+        let (id, text) = (caution.id.clone(), caution.text.clone());
+        add_warning(&mut warnings, house.text(signal_key(caution.signal)), caution.signal, id, text);
+    }
     Card {
-        title,
-        hint: house.text(&format!("trouble-{}-hint", trouble.id())),
-        warnings: answer
-            .cautions
-            .iter()
-            .filter(|c| matches!(c.signal, Signal::Danger | Signal::Warning))
-            .map(|caution| Warning {
-                word: house.text(signal_key(caution.signal)),
-                signal: caution.signal,
-                text: caution.text.clone(),
+        troubles: vec![Named {
+            title,
+            name: name.clone(),
+            first: told().take(before).map(|step| step.text.clone()).collect(),
+        }],
+        warnings,
+        acts: told()
+            .skip(before)
+            .map(|step| {
+                let device = step.component.as_deref().and_then(|id| house.home.component(id));
+                Doing {
+                    text: step.text.clone(),
+                    sign: device.map(|device| house.sign(device)),
+                }
             })
             .collect(),
-        acts: told.into_iter().map(doing).collect(),
         otherwise: otherwise.map(|step| step.text.clone()).collect(),
         mapped: answer.mapped,
+    }
+}
+
+fn add_warning(
+    warnings: &mut Vec<Warning>,
+    word: String,
+    signal: Signal,
+    id: String,
+    text: String,
+) {
+    match warnings.iter_mut().find(|warning| warning.signal == signal) {
+        Some(known) if known.ids.contains(&id) => {}
+        Some(known) => {
+            known.ids.push(id);
+            known.texts.push(text);
+        }
+        None => warnings.push(Warning { word, signal, ids: vec![id], texts: vec![text] }),
+    }
+}
+
+impl Card {
+    /// True if the same devices are worked in the same way.
+    fn is_met_like(&self, other: &Self) -> bool {
+        !self.acts.is_empty() && self.acts == other.acts && self.mapped == other.mapped
+    }
+
+    /// Takes in a card that is met like this one.
+    fn join(&mut self, other: Self) {
+        self.troubles.extend(other.troubles);
+        for warning in other.warnings {
+            for (id, text) in warning.ids.into_iter().zip(warning.texts) {
+                add_warning(&mut self.warnings, warning.word.clone(), warning.signal, id, text);
+            }
+        }
+        self.warnings.sort_by_key(|warning| warning.signal);
+        for text in other.otherwise {
+            if !self.otherwise.contains(&text) {
+                self.otherwise.push(text);
+            }
+        }
     }
 }
 
@@ -269,9 +334,11 @@ fn devices<'a>(
         answer.steps.iter().take(first).filter_map(|step| step.component.as_deref())
     });
     let sets = answers.flat_map(|answer| answer.sets_to_tell().take(2).flat_map(|set| &set.close));
+    // A sign without a tag would tell nothing.
     let mut found: Vec<&Component> = Vec::new();
     for id in steps.chain(sets.map(String::as_str)) {
         if let Some(component) = house.home.component(id)
+            && component.tag.is_some()
             && !found.iter().any(|known| known.id == component.id)
         {
             found.push(component);
@@ -283,7 +350,7 @@ fn devices<'a>(
 /// The plans of the levels on which those devices are, the one with most of them first.
 fn plans(house: &House<'_>, pictures: &mut Pictures<'_>, devices: &[&Component]) -> Vec<Plan> {
     let (width, _) = house.order.paper.size_mm();
-    let frame = Frame { width: (width - 30.0) / 2.0, height: 74.0, radius: SIGN_RADIUS };
+    let frame = Frame { width: (width - 20.0) * 0.31, height: 42.0, radius: SIGN_RADIUS, close: true };
     let mut plans: Vec<Plan> = house
         .levels()
         .into_iter()

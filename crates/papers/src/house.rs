@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use quarterturn_guidance::{Answer, Catalogue, Question, Spot, Trouble, count, fill};
-use quarterturn_home::{Component, Home, Level};
+use quarterturn_home::{Component, Home, Level, Role};
 use quarterturn_network::{Arriving, Impact, Places};
 use serde::Serialize;
 
@@ -132,6 +132,34 @@ impl<'a> House<'a> {
         }));
         list.retain(|number| *number != emergency);
         (emergency, list)
+    }
+
+    /// The numbers that one may need within the hour, of those in [`House::numbers`].
+    pub(crate) fn urgent_numbers(&self) -> Vec<Number> {
+        let helps = |role: Option<Role>| {
+            matches!(
+                role,
+                Some(
+                    Role::WaterUtility
+                        | Role::SewerUtility
+                        | Role::ElectricityUtility
+                        | Role::GasUtility
+                        | Role::Plumber
+                        | Role::Electrician
+                        | Role::Cooling
+                        | Role::Manager
+                        | Role::Neighbor
+                )
+            )
+        };
+        let called = self.answer(Trouble::Fire, Spot::Home).call;
+        let ends_answers = |number: &Number| called.iter().any(|call| call.name == number.name);
+        let is_help = |number: &Number| {
+            let contact = self.home.contacts.iter().find(|contact| contact.name == number.name);
+            contact.is_some_and(|contact| helps(contact.role))
+        };
+        let all = self.numbers().1;
+        all.into_iter().filter(|number| ends_answers(number) || is_help(number)).collect()
     }
 
     /// The labels of a template, by key.

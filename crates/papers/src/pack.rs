@@ -2,8 +2,8 @@
 
 use std::collections::BTreeMap;
 
-use quarterturn_guidance::{MapFinding, check, count, fill, how_to_close};
-use quarterturn_home::{Component, Date, Kind, Level, Medium, Warranty};
+use quarterturn_guidance::{MapFinding, check, count, fill, how_to_close, last_day};
+use quarterturn_home::{Component, Kind, Level, Medium, Warranty};
 use serde::Serialize;
 use serde_json::{Value, json};
 
@@ -133,6 +133,7 @@ fn maps(house: &House<'_>, pictures: &mut Pictures<'_>) -> Vec<LevelMap> {
         width: width - 2.0 * MARGIN,
         height: height - 2.0 * MARGIN - 34.0,
         radius: SIGN_RADIUS,
+        close: false,
     };
     let mut maps = Vec::new();
     for level in house.levels() {
@@ -306,28 +307,6 @@ fn medium_key(medium: Medium) -> &'static str {
     }
 }
 
-/// The last day of a warranty: the day before the same day so many months later, or of so many days.
-fn last_day(warranty: &Warranty) -> Option<Date> {
-    let after = match (warranty.months, warranty.days) {
-        (Some(months), _) => months_later(warranty.from, months)?.days_since_1970(),
-        (None, Some(days)) => warranty.from.days_since_1970() + i64::from(days),
-        (None, None) => return None,
-    };
-    Date::from_days_since_1970(after - 1)
-}
-
-/// The same day so many months later; the last of the month where that has no such day.
-fn months_later(date: Date, months: u32) -> Option<Date> {
-    let text = date.to_string();
-    let mut parts = text.split('-');
-    let year: i32 = parts.next()?.parse().ok()?;
-    let month: u32 = parts.next()?.parse().ok()?;
-    let day: u32 = parts.next()?.parse().ok()?;
-    let all = (month - 1).checked_add(months)?;
-    let year = year.checked_add(i32::try_from(all / 12).ok()?)?;
-    (1..=day).rev().find_map(|day| Date::new(year, all % 12 + 1, day))
-}
-
 fn jobs(house: &House<'_>) -> Vec<Row> {
     house
         .home
@@ -374,32 +353,4 @@ fn missing(findings: Vec<MapFinding>) -> Vec<Row> {
         }
     }
     rows
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    fn warranty(from: &str, months: Option<u32>, days: Option<u32>) -> Warranty {
-        Warranty {
-            id: "w".to_owned(),
-            name: "w".to_owned(),
-            contact: None,
-            covers: Vec::new(),
-            media: Vec::new(),
-            from: from.parse().unwrap(),
-            days,
-            months,
-        }
-    }
-
-    #[test]
-    fn a_warranty_ends_on_the_day_before() {
-        let end = |from, months, days| last_day(&warranty(from, months, days)).unwrap().to_string();
-        assert_eq!(end("2025-11-14", Some(12), None), "2026-11-13");
-        assert_eq!(end("2025-11-14", None, Some(60)), "2026-01-12");
-        assert_eq!(end("2024-01-31", Some(1), None), "2024-02-28");
-        assert_eq!(end("2025-12-15", Some(1), None), "2026-01-14");
-        assert_eq!(last_day(&warranty("2025-11-14", None, None)), None);
-    }
 }

@@ -71,7 +71,7 @@ pub fn phone_page(
         tables.take(asked);
         progress(done, questions.len())
     })?;
-    let data = tables.to_json(&plans, today)?;
+    let data = tables.write(&plans, today)?;
     let html = frame::page(home, &catalogues, today, &acts, &data);
     Ok(PhonePage { html, unreadable_pictures: plans.unreadable })
 }

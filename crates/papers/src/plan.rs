@@ -19,6 +19,8 @@ pub(crate) struct Plan {
     pub(crate) picture: Option<String>,
     pub(crate) width: f64,
     pub(crate) height: f64,
+    /// Left, top, width and height of the whole picture, of which the drawing may show a part.
+    pub(crate) whole: (f64, f64, f64, f64),
     pub(crate) rooms: Vec<Room>,
     pub(crate) pins: Vec<Pin>,
     /// Half the width of a sign.
@@ -54,6 +56,8 @@ pub(crate) struct Frame {
     pub(crate) height: f64,
     /// Half the width of a sign.
     pub(crate) radius: f64,
+    /// True to show only the house and what is pointed at, and no yard around them.
+    pub(crate) close: bool,
 }
 
 /// The plan of a level with the signs of `devices`, of which those elsewhere are left out. `None` if
@@ -74,9 +78,12 @@ pub(crate) fn plan(
         return None;
     }
     let sheet = Drawn::from_picture(pictures, level).or_else(|| Drawn::from_rooms(house, level))?;
-    let scale = (frame.width / sheet.width_m).min(frame.height / sheet.height_m);
-    let on_paper = |(x, y): (f64, f64)| ((x - sheet.left_m) * scale, (y - sheet.top_m) * scale);
-    let (width, height) = (sheet.width_m * scale, sheet.height_m * scale);
+    let seen = if frame.close { sheet.close(house, level, &here) } else { sheet.all() };
+    let scale = (frame.width / seen.width_m).min(frame.height / seen.height_m);
+    let on_paper = |(x, y): (f64, f64)| ((x - seen.left_m) * scale, (y - seen.top_m) * scale);
+    let (width, height) = (seen.width_m * scale, seen.height_m * scale);
+    let (left, top) = on_paper((sheet.left_m, sheet.top_m));
+    let whole = (left, top, sheet.width_m * scale, sheet.height_m * scale);
     let rooms = if sheet.picture.is_some() { Vec::new() } else { rooms(house, level, on_paper) };
     let mut taken: Vec<((f64, f64), f64)> =
         rooms.iter().map(|room| (room.at, LETTER_ROOM)).collect();
@@ -105,6 +112,7 @@ pub(crate) fn plan(
         picture: sheet.picture,
         width,
         height,
+        whole,
         rooms,
         pins,
         radius: frame.radius,
@@ -125,7 +133,45 @@ struct Drawn {
     height_m: f64,
 }
 
+/// The part of it that is seen.
+struct Seen {
+    left_m: f64,
+    top_m: f64,
+    width_m: f64,
+    height_m: f64,
+}
+
 impl Drawn {
+    fn all(&self) -> Seen {
+        let Self { left_m, top_m, width_m, height_m, .. } = *self;
+        Seen { left_m, top_m, width_m, height_m }
+    }
+
+    /// The rooms indoors and the devices, with air around them.
+    fn close(&self, house: &House<'_>, level: &Level, here: &[(&Component, (f64, f64))]) -> Seen {
+        /// Air around them, for signs to stand in.
+        const AIR_M: f64 = 1.2;
+        let rooms = house.home.spaces.iter().filter(|space| {
+            !space.outdoors && space.level.as_deref() == Some(level.id.as_str())
+        });
+        let corners = rooms.flat_map(|space| space.outline.iter().copied());
+        let places: Vec<(f64, f64)> = corners.chain(here.iter().map(|(_, at)| *at)).collect();
+        let (right, bottom) = (self.left_m + self.width_m, self.top_m + self.height_m);
+        let over = |pick: fn(&(f64, f64)) -> f64, least: fn(f64, f64) -> f64| {
+            places.iter().map(pick).reduce(least).unwrap_or_default()
+        };
+        let left_m = (over(|p| p.0, f64::min) - AIR_M).clamp(self.left_m, right);
+        let top_m = (over(|p| p.1, f64::min) - AIR_M).clamp(self.top_m, bottom);
+        let width_m = (over(|p| p.0, f64::max) + AIR_M).clamp(self.left_m, right) - left_m;
+        let height_m = (over(|p| p.1, f64::max) + AIR_M).clamp(self.top_m, bottom) - top_m;
+        // A plan whose measures are a slip of the pen is shown whole.
+        if width_m > AIR_M && height_m > AIR_M {
+            Seen { left_m, top_m, width_m, height_m }
+        } else {
+            self.all()
+        }
+    }
+
     fn from_picture(pictures: &mut Pictures<'_>, level: &Level) -> Option<Self> {
         let plan = level.plan.as_ref()?;
         let ready = pictures.plan(&plan.picture)?;

@@ -33,6 +33,8 @@ pub(crate) enum Command {
     Answer(AnswerArguments),
     /// Write the papers: fridge-door sheet, panel directory, valve list, tags, handover pack, phone page
     Papers(PapersArguments),
+    /// Tell what is due in a home; write it as a calendar, and its contacts as cards
+    Upkeep(UpkeepArguments),
     /// Tell what the map of a home lacks or gets wrong
     Check {
         /// Folder of the home, or its home.ron
@@ -68,6 +70,25 @@ pub(crate) struct AnswerArguments {
     /// The day, such as 2026-05-02; the machine's own without it
     #[arg(long, value_name = "DAY")]
     pub(crate) today: Option<Date>,
+    /// Write JSON
+    #[arg(long)]
+    pub(crate) json: bool,
+}
+
+#[derive(Debug, Args)]
+pub(crate) struct UpkeepArguments {
+    /// Folder of the home, or its home.ron
+    #[arg(value_name = "HOME")]
+    pub(crate) home: PathBuf,
+    /// The day, such as 2026-05-02; the machine's own without it
+    #[arg(long, value_name = "DAY")]
+    pub(crate) today: Option<Date>,
+    /// Write what is due into this calendar file (RFC 5545)
+    #[arg(long, value_name = "FILE")]
+    pub(crate) ics: Option<PathBuf>,
+    /// Write the contacts into this file of cards (RFC 6350)
+    #[arg(long, value_name = "FILE")]
+    pub(crate) cards: Option<PathBuf>,
     /// Write JSON
     #[arg(long)]
     pub(crate) json: bool,

@@ -12,6 +12,7 @@ mod arguments;
 mod papers;
 mod settings;
 mod text;
+mod upkeep;
 
 use std::ffi::OsString;
 use std::io::{self, Write};
@@ -77,6 +78,13 @@ fn obey(parsed: Arguments, out: &mut dyn Write, err: &mut dyn Write) -> io::Resu
             let Some((opening, words)) = open(&home, asked, err)? else { return Ok(BAD_INPUT) };
             let today = today.or_else(quarterturn_window::today);
             papers::write_all(&opening, &words, &to, paper, today, out, err)
+        }
+        Some(Command::Upkeep(arguments)) => {
+            let Some((opening, words)) = open(&arguments.home, asked, err)? else {
+                return Ok(BAD_INPUT);
+            };
+            let today = arguments.today.or_else(quarterturn_window::today);
+            upkeep::tell(&arguments, &opening, &words, today, out, err)
         }
         Some(Command::Check { home, json }) => check(&home, json, asked, out, err),
     }

@@ -39,7 +39,7 @@ pub(crate) fn write_all(
     let home = &opening.home;
     let (pictures, mut attention) = pictures(opening, words, err)?;
     attention |= opening.problems.iter().any(|problem| problem.severity == Severity::Error);
-    let extras = PackExtras::default();
+    let extras = PackExtras::of_home(home, today, words);
     let paper = paper.unwrap_or_else(|| Paper::of_home(home));
     let order = Order { home, pictures: &pictures, paper, words, today, extras: &extras };
     let all = Sheet::ALL.len() + 1;
@@ -134,7 +134,7 @@ fn named(home: &Home) -> impl Iterator<Item = &str> {
 }
 
 /// Puts a file in the place of the old one once it is whole and on the disk.
-fn replace(file: &Path, bytes: &[u8]) -> io::Result<()> {
+pub(crate) fn replace(file: &Path, bytes: &[u8]) -> io::Result<()> {
     let folder = file.parent().unwrap_or_else(|| Path::new("."));
     let mut new = readable(&mut tempfile::Builder::new()).tempfile_in(folder)?;
     new.write_all(bytes)?;

@@ -133,7 +133,7 @@ fn duration(words: &Catalogue, seconds: f64) -> String {
     }
 }
 
-fn signal_word(signal: quarterturn_guidance::Signal) -> &'static str {
+pub(crate) fn signal_word(signal: quarterturn_guidance::Signal) -> &'static str {
     use quarterturn_guidance::Signal as S;
     match signal {
         S::Danger => "danger",
@@ -165,7 +165,7 @@ fn spot_name(home: &Home, spot: &Spot, words: &Catalogue) -> Option<String> {
 }
 
 /// Writes text in lines of at most [`WIDTH`], the first behind `head`, the others indented as far.
-fn paragraph(out: &mut dyn Write, head: &str, text: &str) -> io::Result<()> {
+pub(crate) fn paragraph(out: &mut dyn Write, head: &str, text: &str) -> io::Result<()> {
     let indent = " ".repeat(head.chars().count());
     let mut line = head.to_owned();
     let mut empty = true;

@@ -43,7 +43,7 @@ pub struct Upkeep {
     pub last: Option<Date>,
     /// When it falls due; `None` for what has no day.
     pub due: Option<Date>,
-    /// True if nothing says that it was ever done.
+    /// True if nothing says that it was ever done, to any part of it.
     pub never: bool,
     /// What it takes.
     pub tools: Vec<String>,
@@ -60,9 +60,10 @@ pub struct Upkeep {
     pub(crate) exercises: bool,
 }
 
-/// All jobs of a home on a day: its own in the order of the file, then those of the built-in list
-/// that its map gives rise to, then the last days of warranties. Jobs that are done and do not come
-/// again are left out.
+/// All jobs of a home on a day.
+///
+/// Its own stand first, in the order of the file, then those of the built-in list that its map gives
+/// rise to, then the last days of warranties. Jobs that are done and do not come again are left out.
 #[must_use]
 pub fn jobs(home: &Home, today: Date, words: &Catalogue) -> Vec<Upkeep> {
     let mut all: Vec<Upkeep> = shares(home)
@@ -103,7 +104,7 @@ fn own(
         how: job.how.clone().or_else(|| key.map(|key| words.text(&key))),
         note: job.note.clone(),
         due: falls_due(&every, last, today),
-        never: last.is_none(),
+        never: last.is_none() && none_is_dated(&parts),
         every,
         last,
         tools: template.map_or_else(Vec::new, |t| tools(t, home, &parts, words)),
@@ -123,7 +124,8 @@ fn from_map(
     today: Date,
     words: &Catalogue,
 ) -> Option<Upkeep> {
-    let mut parts = dated(home, &template.id, None, template.exercises, parts, words);
+    let id = map_id(home, template);
+    let mut parts = dated(home, &id, None, template.exercises, parts, words);
     let (every, last, due) = if let Some(years) = template.after_years {
         // Whoever does not know how old a thing is, cannot be told when its time is up.
         let ends = |part: &Part| {
@@ -139,11 +141,11 @@ fn from_map(
         (every, last, due)
     };
     Some(Upkeep {
-        id: template.id.clone(),
+        id,
         name: words.text(&format!("job-{}", template.id)),
         how: Some(words.text(&format!("job-{}-how", template.id))),
         note: None,
-        never: last.is_none() && template.after_years.is_none(),
+        never: none_is_dated(&parts) && template.after_years.is_none(),
         every,
         last,
         due,
@@ -155,6 +157,16 @@ fn from_map(
         own: false,
         exercises: template.exercises,
     })
+}
+
+/// Id of a job of the built-in list. Where a job of the home's own has that id and leaves components
+/// over, they need one that tells the two apart.
+fn map_id(home: &Home, template: &Template) -> String {
+    if home.jobs.iter().any(|job| job.id == template.id) {
+        format!("{}-more", template.id)
+    } else {
+        template.id.clone()
+    }
 }
 
 /// Before a warranty ends, everything it covers is looked over, and what is found told in writing.
@@ -248,6 +260,10 @@ fn done_as_a_whole(home: &Home, job: &str) -> Option<Date> {
 fn oldest(parts: &[Part]) -> Option<Date> {
     let days: Option<Vec<Date>> = parts.iter().map(|part| part.last).collect();
     days?.into_iter().min()
+}
+
+fn none_is_dated(parts: &[Part]) -> bool {
+    parts.iter().all(|part| part.last.is_none())
 }
 
 /// The tools of a job, with those that its parts take, each once.

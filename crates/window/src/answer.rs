@@ -23,7 +23,6 @@ pub(crate) fn now_ui(
     if !answer.mapped {
         ui.add(egui::Label::new(soft(ui, view.text("not-mapped"))).wrap());
     }
-    failed_ui(ui, view, out);
     steps::now_ui(ui, view, answer, pictures, out);
 }
 
@@ -32,6 +31,7 @@ pub(crate) fn now_ui(
 pub(crate) fn part_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer, out: &mut Vec<Command>) {
     match view.asked.tab {
         Tab::Now => {
+            failed_ui(ui, view, out);
             cautions_ui(ui, view, &by_weight(&answer.cautions).1);
             more::check_ui(ui, view, answer, out);
             more::relief_ui(ui, view, answer);

@@ -187,8 +187,6 @@ pub(crate) struct Asked {
     pub(crate) search: String,
     /// The level that was asked for; `None` shows the one that matters.
     pub(crate) level: Option<String>,
-    /// True for all of the level, false for the part that matters.
-    pub(crate) whole_floor: bool,
     /// Devices that were asked for; `None` shows those of the step.
     pub(crate) shown: Option<Vec<String>>,
 }
@@ -399,7 +397,7 @@ impl Asked {
     }
 
     /// Where the person is taken to be: at the device of the last step done, or where they said, or
-    /// in the space of the spot.
+    /// in the space of the spot, or where people mostly are.
     pub(crate) fn stands_at<'a>(&self, home: &'a Home) -> Option<place::Place<'a>> {
         let device = self.done.iter().rev().find_map(|step| step.component.as_deref());
         if let Some(id) = device {
@@ -407,7 +405,8 @@ impl Asked {
         }
         match &self.from {
             Some(space) => place::of_space(home, space),
-            None => place::of_spot(home, self.at.as_ref()?),
+            None => place::of_spot(home, self.at.as_ref()?)
+                .or_else(|| place::of_space(home, home.usual_space.as_deref()?)),
         }
     }
 }

@@ -14,6 +14,7 @@ pub(crate) fn calls_ui(ui: &mut Ui, view: &View<'_>, calls: &[Call]) {
     if calls.is_empty() {
         return;
     }
+    address_ui(ui, view);
     section(ui, &view.text("call"));
     let palette = Palette::of(ui);
     // The reason that the answer gives to whoever has no other.
@@ -34,19 +35,16 @@ pub(crate) fn calls_ui(ui: &mut Ui, view: &View<'_>, calls: &[Call]) {
             besides_ui(ui, view, &besides);
         }
     });
-    address_ui(ui, view);
 }
 
 /// The address, as it is read out to who comes.
 fn address_ui(ui: &mut Ui, view: &View<'_>) {
-    section(ui, &view.text("address"));
-    card(ui, Palette::of(ui).edge_stroke(), |ui| match &view.home.address {
-        Some(address) => {
-            ui.add(egui::Label::new(strong(address.as_str(), size::ACT)).wrap());
-        }
-        None => {
-            ui.add(egui::Label::new(soft(ui, view.text("no-address"))).wrap());
-        }
+    card(ui, Palette::of(ui).edge_stroke(), |ui| {
+        ui.label(soft(ui, view.text("address")));
+        ui.add(match &view.home.address {
+            Some(address) => egui::Label::new(strong(address.as_str(), size::TILE)).wrap(),
+            None => egui::Label::new(view.text("no-address")).wrap(),
+        });
     });
 }
 

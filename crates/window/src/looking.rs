@@ -119,7 +119,7 @@ impl Looking {
 }
 
 fn id() -> Id {
-    Id::new("how the plan is looked at")
+    Id::unique("how the plan is looked at")
 }
 
 fn lines(view: &View<'_>, subject: &Subject) -> Lines {

@@ -65,12 +65,20 @@ pub(crate) fn level_to_show<'a>(view: &View<'a>) -> Option<&'a Level> {
     };
     let spot = || place::of_spot(home, asked.at.as_ref()?).map(|p| p.level);
     let usual = || home.space(home.usual_space.as_deref()?)?.level.as_deref();
+    // Where there is nothing to choose on the usual floor, the floor of what there is to choose.
+    let choice = || {
+        let levels = || view.rows.iter().filter_map(|row| Some(row.place.as_ref()?.0.as_str()));
+        let here = usual();
+        let none_here = here.is_none_or(|here| !levels().any(|level| level == here));
+        levels().next().filter(|_| view.answer.is_none() && none_here)
+    };
     let found = asked
         .level
         .as_deref()
         .or_else(goal)
         .or_else(device)
         .or_else(spot)
+        .or_else(choice)
         .or_else(usual)
         .and_then(|id| home.level(id));
     found.or_else(|| home.levels.first())
@@ -118,7 +126,11 @@ fn level_button(ui: &mut Ui, text: &str, is_shown: bool) -> Response {
 /// Asks in which room the person is: the walk is counted from there.
 fn stand_ui(ui: &mut Ui, view: &View<'_>, out: &mut Vec<Command>) {
     let spot = view.asked.at.as_ref().and_then(|spot| place::space_of_spot(view.home, spot));
-    let here = view.asked.from.as_deref().and_then(|id| view.home.space(id)).or(spot);
+    // Where the spot tells nothing, people are taken to be where they mostly are.
+    let usual = || view.home.usual_space.as_deref().filter(|_| spot.is_none());
+    let from = view.asked.from.as_deref();
+    let here = from.and_then(|id| view.home.space(id)).or(spot);
+    let here = here.or_else(|| view.home.space(usual()?));
     let unknown = view.text("stand-unknown");
     let text = match here {
         Some(space) => view.fill("stand-in", &[fill("space", &space.name)]),

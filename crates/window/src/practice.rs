@@ -85,7 +85,8 @@ pub(crate) fn task(
             seen: Vec::new(),
         };
         let answer = answer_on(home, &question, words, today);
-        let goal = answer.steps.iter().find(|step| is_goal(step));
+        // General advice leads nowhere in particular.
+        let goal = answer.steps.iter().find(|step| answer.mapped && is_goal(step));
         let Some(goal) = goal.and_then(|step| step.component.clone()) else { continue };
         if !practised.contains(goal.as_str()) {
             return Some((trouble, spot));

@@ -29,7 +29,7 @@ pub(crate) fn now_ui(
                 ui.label(view.text("all-done-hint"));
                 ui.add_space(GAP);
                 ui.horizontal_wrapped(|ui| {
-                    if main_button(ui, &view.text("tab-after")).clicked() {
+                    if main_button(ui, &view.text("go-after")).clicked() {
                         out.push(Command::Turn(Tab::After));
                     }
                     take_back_ui(ui, view, out);

@@ -269,6 +269,7 @@ fn the_home_says_its_language_unless_someone_chose() {
     let mut home = std::fs::File::create(folder.join("home.ron")).expect("a file");
     std::io::Write::write_all(&mut home, file.as_bytes()).expect("written");
     let open = |harness: &mut Harness<'_, App>, words: &Catalogue| {
+        press(harness, &words.text("window-settings"));
         press(harness, &words.text("window-open-other"));
         let label = words.text("window-path");
         let path = harness.get_by_role_and_label(Role::TextInput, &label);

@@ -65,7 +65,8 @@ fn does_what_it_is_told() {
     };
     let folder = PathBuf::from(std::env::var_os(FOLDER).unwrap());
     match role.to_str() {
-        Some("edit") => edit(&folder),
+        Some("edit calmly") => edit(&folder, false),
+        Some("edit busily") => edit(&folder, true),
         Some("save") => tell(&save(&folder).map_or_else(|error| error.key(), |()| "saved")),
         Some("who") => match save(&folder) {
             Err(FolderError::InUse { holder: Some(holder), .. }) => tell(&holder.process),
@@ -90,8 +91,10 @@ fn tell(what: &impl std::fmt::Display) {
     out.flush().unwrap();
 }
 
-/// Takes up what was left, then edits and saves without end, and tells each change.
-fn edit(folder: &Path) {
+/// Takes up what was left, then edits without end, and tells each change. A busy session waits until each
+/// change is kept or saved, so that it is writing nearly all the time. A calm one only submits, as someone
+/// who never saves: what is kept then is kept by itself.
+fn edit(folder: &Path, is_busy: bool) {
     let folder = Folder::at(folder).unwrap();
     let reading = folder.read().unwrap();
     let hold = folder.hold(&reading).unwrap();
@@ -105,16 +108,18 @@ fn edit(folder: &Path) {
     loop {
         n += 1;
         let home = Arc::new(at_change(&reading.home, n));
-        match n % 16 {
-            5 => autosave.save(home),
-            _ => autosave.submit(home),
+        if is_busy && n.is_multiple_of(2) {
+            autosave.save(home);
+        } else {
+            autosave.submit(home);
         }
         tell(&format_args!("submitted {n}"));
-        if n % 64 == 0 {
+        if is_busy {
             autosave.flush().unwrap();
             tell(&format_args!("flushed {n}"));
+        } else {
+            std::thread::sleep(Duration::from_millis(3));
         }
-        std::thread::sleep(Duration::from_millis(3));
     }
 }
 

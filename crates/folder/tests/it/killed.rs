@@ -2,6 +2,7 @@
 
 use std::io::{BufRead as _, BufReader};
 use std::path::Path;
+use std::sync::mpsc::channel;
 use std::time::{Duration, Instant};
 
 use quarterturn_folder::{Folder, recover};
@@ -38,20 +39,34 @@ fn kill_again_and_again(number: u32) {
     for kill in 0..KILLS / HOMES {
         random =
             random.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
-        // Most are killed while they start or at their first writes; some after more than a second.
-        let after = if kill % 10 == 9 { 1100 + (random >> 33) % 400 } else { (random >> 33) % 250 };
+        let wait = (random >> 33) % 400;
+        let (role, when) = match kill % 10 {
+            // Without saving, for more than a second.
+            9 => ("edit calmly", When::AfterFirst(1200 + wait)),
+            // While it starts and takes up what was left.
+            0 | 5 => ("edit busily", When::AfterStart(wait / 2)),
+            _ => ("edit busily", When::AfterFirst(wait / 3)),
+        };
         let before = reached(&folder);
-        let session = run_and_kill(folder.root(), Duration::from_millis(after));
+        let session = run_and_kill(role, folder.root(), when);
         let reached = reached(&folder);
         assert!(reached >= before, "kill {kill}: {before} was there, now {reached}");
         assert!(
             reached >= session.must_be_there,
-            "kill {kill} after {after} ms: {} must be there, {reached} is",
+            "kill {kill}, {when:?}: {} must be there, {reached} is",
             session.must_be_there
         );
         assert!(reached <= session.submitted.max(before), "kill {kill}: {reached} out of nowhere");
     }
     assert!(reached(&folder) > 0, "no session came to write anything");
+}
+
+/// When a session is killed, in milliseconds.
+#[derive(Debug, Clone, Copy)]
+enum When {
+    AfterStart(u64),
+    /// After the first change.
+    AfterFirst(u64),
 }
 
 /// What a session told before it was killed.
@@ -61,9 +76,10 @@ struct Session {
     must_be_there: u64,
 }
 
-fn run_and_kill(folder: &Path, after: Duration) -> Session {
-    let mut running = child("edit", folder).spawn().unwrap();
+fn run_and_kill(role: &str, folder: &Path, when: When) -> Session {
+    let mut running = child(role, folder).spawn().unwrap();
     let mut lines = BufReader::new(running.stdout.take().unwrap());
+    let (send, first) = channel();
     let reader = std::thread::spawn(move || {
         let mut heard = Vec::new();
         let mut line = Vec::new();
@@ -71,10 +87,21 @@ fn run_and_kill(folder: &Path, after: Duration) -> Session {
             // When it is heard it was submitted a little before.
             heard.extend(told(&line).into_iter().map(|told| (Instant::now(), told)));
             line.clear();
+            if !heard.is_empty() {
+                // Only the first time someone listens.
+                drop(send.send(()));
+            }
         }
         heard
     });
-    std::thread::sleep(after);
+    let wait = match when {
+        When::AfterStart(wait) => wait,
+        When::AfterFirst(wait) => {
+            first.recv().unwrap();
+            wait
+        }
+    };
+    std::thread::sleep(Duration::from_millis(wait));
     let killed = Instant::now();
     // On Unix this is signal 9.
     running.kill().unwrap();

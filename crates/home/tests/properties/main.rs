@@ -6,3 +6,4 @@ mod drawn;
 mod edits;
 mod log;
 mod round_trip;
+mod words;

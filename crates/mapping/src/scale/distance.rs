@@ -99,18 +99,18 @@ pub fn read_distance(text: &str) -> Result<f64, BadDistance> {
             _ => return Err(BadDistance::NoUnit(written)),
         };
         match before {
-            None => {}
-            Some(before) if before.is_followed_by(unit) => {
-                if number * unit.metres() >= before.metres() {
-                    return Err(BadDistance::TooMany(written));
-                }
+            Some(before) if !before.is_followed_by(unit) => {
+                return Err(BadDistance::BadOrder(written));
             }
-            Some(_) => return Err(BadDistance::BadOrder(written)),
+            Some(before) if number * unit.metres() >= before.metres() => {
+                return Err(BadDistance::TooMany(written));
+            }
+            Some(_) | None => {}
         }
         metres += number * unit.metres();
         before = Some(unit);
     }
-    if !(metres >= SHORTEST_M) {
+    if metres < SHORTEST_M {
         Err(BadDistance::TooShort(metres))
     } else if metres > LONGEST_M {
         Err(BadDistance::TooLong(metres))

@@ -146,7 +146,7 @@ fn resampled(
     let rows: Vec<(f64, &mut [u8])> =
         (0..height).map(f64::from).zip(out.chunks_exact_mut(row_bytes.max(1))).collect();
     for (row, bytes) in rows {
-        if index(row) % ROWS_AT_ONCE == 0 {
+        if index(row).is_multiple_of(ROWS_AT_ONCE) {
             #[expect(clippy::cast_possible_truncation, reason = "a share from 0 to 1")]
             go_on(progress, (row / f64::from(height)) as f32)?;
         }

@@ -13,6 +13,9 @@ const MOST_FAILED: usize = 3;
 /// How many checks in a row may have been made.
 const MOST_SEEN: usize = 2;
 
+/// What failed and what was seen.
+type Happened = (Vec<String>, Vec<(String, Seen)>);
+
 /// A trouble at a spot, with all that may come of it.
 #[derive(Debug)]
 pub(super) struct Asked {
@@ -73,7 +76,7 @@ pub(super) fn follow(
     spot: Spot,
 ) -> Asked {
     let mut asked = Asked { trouble, spot, nodes: Vec::new() };
-    let mut known: BTreeMap<(Vec<String>, Vec<(String, Seen)>), usize> = BTreeMap::new();
+    let mut known: BTreeMap<Happened, usize> = BTreeMap::new();
     let first = (Vec::new(), Vec::new());
     known.insert(first.clone(), 0);
     let mut waiting = vec![first];

@@ -123,7 +123,7 @@ impl<'a> FirstActs<'a> {
                     _ => ("warning", "phone-signal-warning"),
                 };
                 card.push_str(&format!(
-                    "<p class=\"signal {class}\"><strong>{}</strong> <span>{}</span></p>\n",
+                    "<p class=\"signal {class}\"><strong>{ALERT}{}</strong> <span>{}</span></p>\n",
                     html(&words.text(key)),
                     html(&caution.text),
                 ));
@@ -166,6 +166,8 @@ impl<'a> FirstActs<'a> {
     }
 }
 
+/// The safety alert sign of ANSI Z535, which stands beside the signal words of what can injure.
+const ALERT: &str = "<svg class=\"sign\" aria-hidden=\"true\" viewBox=\"0 0 100 100\"><use href=\"#sign-alert\"></use></svg>";
 /// The ends of the keys of the groups.
 const GROUPS: [&str; 6] = ["life", "water", "drains", "power", "cooling", "control"];
 

@@ -77,6 +77,15 @@ impl System {
         }
     }
 
+    /// A bit for each system that a component is in.
+    pub(super) fn all_of(home: &Home, component: &Component) -> i32 {
+        let own = Self::cooling(component.kind).map_or(0, |system| 1 << system.number());
+        home.connections
+            .iter()
+            .filter(|c| c.from == component.id || c.to == component.id)
+            .fold(own, |all, c| all | 1 << Self::of_net(c.carries.net()).number())
+    }
+
     fn cooling(kind: Kind) -> Option<Self> {
         matches!(
             kind,
@@ -99,5 +108,29 @@ impl System {
             Net::Gas => Self::Gas,
             Net::Signal => Self::Control,
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use quarterturn_home::{Connection, Medium};
+
+    #[test]
+    fn a_washing_machine_is_in_three_systems() {
+        let washer = Component::new("washer", Kind::WashingMachine, "Washing machine");
+        let home = Home {
+            components: vec![washer.clone()],
+            connections: vec![
+                Connection::new("outlet", "washer", Medium::Power),
+                Connection::new("stop", "washer", Medium::ColdWater),
+                Connection::new("washer", "standpipe", Medium::Waste),
+            ],
+            ..Home::default()
+        };
+        assert_eq!(System::of(&home, &washer, None), System::Water);
+        assert_eq!(System::of(&home, &washer, Some(System::Power)), System::Power);
+        assert_eq!(System::of(&home, &washer, Some(System::Gas)), System::Water);
+        assert_eq!(System::all_of(&home, &washer), 0b111);
     }
 }

@@ -4,19 +4,18 @@
 //! nodes are one. -1 stands for nothing. `assets/phone/page.js` reads it, and so do the tests, which
 //! hold it against the answers it was made from.
 
+mod written;
+
 use std::collections::BTreeMap;
 
 use quarterturn_guidance::{
     Act, Answer, By, Call, Catalogue, Caution, ClosingSet, Signal, Spot, Step, Trouble, count, fill,
 };
-use quarterturn_home::{Component, Date, DeviceState, Home};
-use serde::Serialize;
+use quarterturn_home::{Component, Home};
 
 use super::amounts::takes;
 use super::branches::{Asked, Node, leaves_first};
-use super::plan::{self, Plans};
-use super::system::System;
-use super::{NoPhonePage, dial, observations};
+use super::{dial, observations};
 
 /// Nothing.
 const NONE: i32 = -1;
@@ -69,104 +68,6 @@ pub(super) struct Tables<'a> {
     /// For each trouble its spots: what kind, which, the node, whether it is in sight.
     spots: BTreeMap<Trouble, Vec<[i32; 4]>>,
 }
-
-/// The page's data as it is written. The names are short because each stands once, and the rows
-/// have none at all.
-#[derive(Debug, Serialize)]
-struct Written<'a> {
-    home: &'a str,
-    address: Option<&'a str>,
-    /// Language of the home's own names.
-    own: Option<&'a str>,
-    langs: Vec<(&'a str, &'a str)>,
-    emergency: Option<(&'a str, Option<String>)>,
-    /// Name, number as written, number to dial. The emergency number has no name of the home's.
-    contacts: Vec<(&'a str, &'a str, Option<String>)>,
-    usual: i32,
-    ui: BTreeMap<&'static str, i32>,
-    words: Vec<Vec<&'a str>>,
-    levels: Vec<(&'a str, &'a str, Vec<i32>, i32)>,
-    spaces: Vec<(&'a str, i32, Vec<i32>, i32)>,
-    parts: Vec<(&'a str, &'a str, i32, i32, Vec<i32>, i32)>,
-    lists: &'a [Vec<i32>],
-    cautions: &'a [[i32; 2]],
-    steps: &'a [[i32; 5]],
-    calls: &'a [[i32; 5]],
-    sets: &'a [[i32; 5]],
-    checks: &'a [[i32; 3]],
-    answers: &'a [[i32; 10]],
-    nodes: &'a [[i32; 4]],
-    troubles: Vec<(&'static str, i32, i32, u32, i32, i32, Vec<[i32; 4]>)>,
-}
-
-/// The words that the page says by itself. Places are filled by the page: `{n}`.
-const UI: [(&str, &[&str]); 65] = [
-    ("what", &[]),
-    ("what-hint", &[]),
-    ("leave-first", &[]),
-    ("short-gas-smell", &[]),
-    ("short-co-alarm", &[]),
-    ("short-fire", &[]),
-    ("short-wires-down", &[]),
-    ("group-life", &[]),
-    ("group-water", &[]),
-    ("group-drains", &[]),
-    ("group-power", &[]),
-    ("group-cooling", &[]),
-    ("group-control", &[]),
-    ("back", &[]),
-    ("start-again", &[]),
-    ("where", &[]),
-    ("where-hint", &[]),
-    ("search", &[]),
-    ("none-found", &["words"]),
-    ("no-spots", &[]),
-    ("room-unknown", &[]),
-    ("in-room", &["space"]),
-    ("anywhere", &["space"]),
-    ("hidden", &[]),
-    ("signal-danger", &[]),
-    ("signal-warning", &[]),
-    ("signal-caution", &[]),
-    ("signal-notice", &[]),
-    ("more-cautions", &[]),
-    ("not-mapped", &[]),
-    ("step-of", &["n", "of"]),
-    ("all-done", &[]),
-    ("done", &[]),
-    ("next", &[]),
-    ("wont-turn", &[]),
-    ("wont-switch-off", &[]),
-    ("wont-stay-on", &[]),
-    ("wont-open", &[]),
-    ("cannot-reach", &[]),
-    ("no-help", &[]),
-    ("no-further", &[]),
-    ("no-further-hint", &[]),
-    ("left-out", &["device"]),
-    ("prove", &["prove"]),
-    ("whole-floor", &[]),
-    ("closer", &[]),
-    ("plan-of", &["level", "device"]),
-    ("all-steps", &[]),
-    ("goes-off", &[]),
-    ("call", &[]),
-    ("call-besides", &[]),
-    ("no-number", &[]),
-    ("read-out", &[]),
-    ("other-ways", &[]),
-    ("suspects", &[]),
-    ("check", &[]),
-    ("relief", &[]),
-    ("restore", &[]),
-    ("emergency", &["phone"]),
-    ("emergency-missing", &[]),
-    ("things", &[]),
-    ("whereabouts", &["space", "level"]),
-    ("not-listed", &[]),
-    ("not-sure", &[]),
-    ("emergency-name", &[]),
-];
 
 impl<'a> Tables<'a> {
     pub(super) fn new(home: &'a Home, catalogues: &'a [Catalogue]) -> Self {
@@ -431,145 +332,12 @@ impl<'a> Tables<'a> {
         }
         lines
     }
-
-    /// All of it, written so that it may stand in a `script` element.
-    pub(super) fn to_json(mut self, plans: &Plans, today: Date) -> Result<String, NoPhonePage> {
-        let home = self.home;
-        let mut ui: BTreeMap<&'static str, i32> = UI
-            .iter()
-            .map(|(key, places)| {
-                let holders: Vec<(&str, String)> =
-                    places.iter().map(|place| (*place, format!("{{{place}}}"))).collect();
-                let number = self.say(|words| {
-                    let fills: Vec<_> = holders.iter().map(|(n, h)| fill(n, h)).collect();
-                    words.fill(&format!("phone-{key}"), &fills)
-                });
-                (*key, number)
-            })
-            .collect();
-        ui.insert("title", self.say(|w| w.fill("phone-title", &[fill("home", &home.name)])));
-        let day = today.to_string();
-        ui.insert("made-on", self.say(|w| w.fill("phone-made-on", &[fill("date", &day)])));
-        let troubles: Vec<_> = Trouble::ALL
-            .iter()
-            .map(|&trouble| {
-                let title = self.say(|w| w.text(&format!("trouble-{}", trouble.id())));
-                let hint = self.say(|w| w.text(&format!("trouble-{}-hint", trouble.id())));
-                let system = System::of_trouble(trouble).map_or(NONE, |s| s.number());
-                let leave = i32::from(trouble.is_leave_first());
-                let spots = self.spots.get(&trouble).cloned().unwrap_or_default();
-                (trouble.id(), title, hint, group(trouble), system, leave, spots)
-            })
-            .collect();
-        let notes: Vec<i32> = home.components.iter().map(|c| self.note(c)).collect();
-        let level = |id: &Option<String>| {
-            let at = home.levels.iter().position(|l| Some(&l.id) == id.as_ref());
-            at.map_or(NONE, as_number)
-        };
-        let space = |id: &Option<String>| {
-            let at = home.spaces.iter().position(|s| Some(&s.id) == id.as_ref());
-            at.map_or(NONE, as_number)
-        };
-        let usual = home.usual_space.as_deref().and_then(|id| home.space(id));
-        let phone = self.emergency();
-        let written = Written {
-            home: &home.name,
-            address: home.address.as_deref().map(str::trim).filter(|address| !address.is_empty()),
-            own: home.language.as_deref(),
-            langs: Catalogue::languages().iter().map(|l| (l.tag, l.name.as_str())).collect(),
-            emergency: phone.map(|phone| (phone, dial::tel(phone))),
-            contacts: numbers(home),
-            usual: usual.map_or(NONE, |usual| level(&usual.level)),
-            ui,
-            words: (0..self.catalogues.len())
-                .map(|language| {
-                    let texts = self.words.list.iter();
-                    texts.map(|texts| texts.get(language).map_or("", String::as_str)).collect()
-                })
-                .collect(),
-            levels: plans
-                .floors
-                .iter()
-                .map(|floor| match &floor.picture {
-                    Some((picture, at)) => {
-                        let mirrored = i32::from(floor.mirrored);
-                        (floor.name.as_str(), picture.uri.as_str(), at.to_vec(), mirrored)
-                    }
-                    None => (floor.name.as_str(), "", Vec::new(), 0),
-                })
-                .collect(),
-            spaces: home
-                .spaces
-                .iter()
-                .map(|s| {
-                    let outdoors = i32::from(s.outdoors);
-                    (s.name.as_str(), level(&s.level), plan::outline(&s.outline), outdoors)
-                })
-                .collect(),
-            parts: home
-                .components
-                .iter()
-                .zip(notes)
-                .map(|(c, note)| {
-                    let system = System::of(home, c, None).number();
-                    let at = plan::place(home, c).map_or_else(Vec::new, |at| at.to_vec());
-                    let tag = c.tag.as_deref().unwrap_or_default();
-                    (c.name.as_str(), tag, system, space(&c.space), at, note)
-                })
-                .collect(),
-            lists: &self.lists.list,
-            cautions: &self.cautions.list,
-            steps: &self.steps.list,
-            calls: &self.calls.list,
-            sets: &self.sets.list,
-            checks: &self.checks.list,
-            answers: &self.answers.list,
-            nodes: &self.nodes.list,
-            troubles,
-        };
-        Ok(super::escape::json_in_script(&serde_json::to_string(&written)?))
-    }
-
-    /// What to know of a device before touching it.
-    fn note(&mut self, component: &Component) -> i32 {
-        let state = match component.state() {
-            DeviceState::Stiff => Some("phone-stiff"),
-            DeviceState::LeaksBy => Some("phone-leaks-by"),
-            DeviceState::Works | DeviceState::Seized | DeviceState::Unknown => None,
-        };
-        let note = component.note.as_deref().map(str::trim).filter(|note| !note.is_empty());
-        match (state, note) {
-            (None, None) => NONE,
-            (Some(state), None) => self.say(|words| words.text(state)),
-            (None, Some(note)) => self.say(|_| note.to_owned()),
-            // Two paragraphs, not one sentence: the page keeps the line end.
-            (Some(state), Some(note)) => {
-                self.say(|words| [words.text(state).as_str(), note].join("\n"))
-            }
-        }
-    }
-
-    fn emergency(&self) -> Option<&'a str> {
-        emergency_phone(self.home)
-    }
 }
 
 /// The number to call when people are in danger, if the home has one. None is ever invented.
 pub(super) fn emergency_phone(home: &Home) -> Option<&str> {
     let contact = home.contacts.iter().find(|c| c.role == Some(quarterturn_home::Role::Emergency));
     home.emergency_phone.as_deref().or_else(|| contact?.phone.as_deref())
-}
-
-/// The emergency number, and every contact that has another.
-fn numbers(home: &Home) -> Vec<(&str, &str, Option<String>)> {
-    let emergency = emergency_phone(home);
-    let others = home.contacts.iter().filter_map(|c| Some((c.name.as_str(), c.phone.as_deref()?)));
-    emergency
-        .into_iter()
-        .map(|phone| ("", phone))
-        .chain(others.filter(|(_, phone)| Some(*phone) != emergency))
-        .map(|(name, phone)| (name, phone, dial::tel(phone)))
-        .collect()
 }
 
 /// Troubles that are told together: danger to life, water, drains, power, cooling, control.

@@ -1,0 +1,3 @@
+#![allow(warnings, clippy::all)]
+mod black_box;
+mod safety;
