@@ -7,6 +7,7 @@
 //! - `mapping`: panel tables from open data and spreadsheets; a home mapped from nothing.
 //! - `network`: each trap of isolation, drawn as text and asked through a home.
 //! - `papers`: what is on paper is what is on the screen; the papers as the command line writes them.
+//! - `phone`: the phone page: it shows what the program answers, and nothing typed becomes code.
 //! - `published`: the estimates against published values, one file a source.
 //! - `safety`: the safety rules of `DEVELOPERS.md`, over random homes and questions.
 //! - `stories`: a trouble told from the first tap to the last step, worked out by hand.
@@ -26,6 +27,7 @@ mod layers;
 mod mapping;
 mod network;
 mod papers;
+mod phone;
 mod published;
 mod safety;
 mod stories;

@@ -202,6 +202,7 @@ paper-photo-alt = Photo: { $name }
 paper-parties = Who to call, and who owns what
 paper-party = Who
 paper-phone = Telephone
+paper-hours = When
 paper-note = Note
 paper-owners = Not ours alone
 paper-owners-hint = Where one party’s side ends and another’s begins, and what belongs to someone else.

@@ -283,6 +283,24 @@ window-practice-enough = Enough for today
 window-quiet = When nothing is wrong…
 window-open-practice = Practice
 window-open-log = What happened here
+window-open-map = Map of the home
+window-open-papers = Papers
+window-open-care = Upkeep and handover
+
+## Map
+window-map = Map of the home
+window-map-walk = Walk and pin
+window-map-plans = Plans and rooms
+window-map-lines = What feeds what
+window-map-panel = Panel
+window-map-missing = Still missing
+window-map-no-levels = This home has no floors yet. Add one under “Plans and rooms”.
+window-undo = Take back: { $edit }
+window-redo = Make again: { $edit }
+window-undo-nothing = Nothing to take back
+window-redo-nothing = Nothing to make again
+window-undo-short = Take back
+window-redo-short = Make again
 window-motion-on = Let marks move
 window-motion-off = Keep marks still
 
@@ -293,12 +311,12 @@ window-plan-matters = What matters
 window-plan-way = Your way: { $far }
 window-plan-way-guess = Straight there, { $far }: the map shows no doors
 window-plan-line = { $system ->
-    [water] Water pipe between
-    [drain] Drain between
-    [power] Wiring between
-    [gas] Gas pipe between
-    [cooling] Condensate line between
-   *[control] Control wiring between
+    [water] Water pipe to the trouble
+    [drain] Drain to the trouble
+    [power] Wiring to the trouble
+    [gas] Gas pipe to the trouble
+    [cooling] Condensate line to the trouble
+   *[control] Control wiring to the trouble
 }
 window-plan-goes-on = Goes on: { $level }
 window-plan-comes-from = Comes from: { $level }

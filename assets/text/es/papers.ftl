@@ -202,6 +202,7 @@ paper-photo-alt = Foto: { $name }
 paper-parties = A quién llamar, y de quién es cada cosa
 paper-party = Quién
 paper-phone = Teléfono
+paper-hours = Cuándo
 paper-note = Nota
 paper-owners = No es solo nuestro
 paper-owners-hint = Dónde termina la parte de uno y empieza la de otro, y qué pertenece a alguien más.

@@ -187,12 +187,12 @@ window-plan-matters = Lo que importa
 window-plan-way = Su camino: { $far }
 window-plan-way-guess = En línea recta, { $far }: el mapa no muestra puertas
 window-plan-line = { $system ->
-    [water] Tubo de agua entre ambos
-    [drain] Desagüe entre ambos
-    [power] Cableado entre ambos
-    [gas] Tubo de gas entre ambos
-    [cooling] Tubo de condensado entre ambos
-   *[control] Cable de control entre ambos
+    [water] Tubo de agua hasta el problema
+    [drain] Desagüe hasta el problema
+    [power] Cableado hasta el problema
+    [gas] Tubo de gas hasta el problema
+    [cooling] Tubo de condensado hasta el problema
+   *[control] Cable de control hasta el problema
 }
 window-plan-goes-on = Sigue en: { $level }
 window-plan-comes-from = Viene de: { $level }
@@ -407,6 +407,24 @@ window-practice-enough = Basta por hoy
 window-quiet = Cuando no pasa nada…
 window-open-practice = Practicar
 window-open-log = Qué pasó aquí
+window-open-map = Mapa de la casa
+window-open-papers = Hojas para imprimir
+window-open-care = Mantenimiento y entrega
+
+## Map
+window-map = Mapa de la casa
+window-map-walk = Recorrer y marcar
+window-map-plans = Planos y cuartos
+window-map-lines = Qué alimenta a qué
+window-map-panel = Panel
+window-map-missing = Falta todavía
+window-map-no-levels = Esta casa todavía no tiene pisos. Agregue uno en «Planos y cuartos».
+window-undo = Deshacer: { $edit }
+window-redo = Rehacer: { $edit }
+window-undo-nothing = No hay nada que deshacer
+window-redo-nothing = No hay nada que rehacer
+window-undo-short = Deshacer
+window-redo-short = Rehacer
 window-motion-on = Permitir que las marcas se muevan
 window-motion-off = Dejar las marcas quietas
 

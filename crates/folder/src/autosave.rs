@@ -74,10 +74,8 @@ impl Autosave {
     /// # Errors
     /// If what was left cannot be read or set aside.
     pub fn new(hold: Hold, wake: impl Fn() + Send + 'static) -> Result<Self, FolderError> {
-        if let Some(left) = hold.unsaved()? {
-            unsaved::set_aside(hold.folder(), left)?;
-        }
-        Ok(Self::start(hold, None, wake))
+        unsaved::set_aside(hold.folder())?;
+        Ok(Self::start(hold, Asked::default(), None, wake))
     }
 
     /// Starts to keep a home from what an earlier session left unsaved, which then is this session's.
@@ -90,17 +88,19 @@ impl Autosave {
         wake: impl Fn() + Send + 'static,
     ) -> Result<Self, FolderError> {
         hold.adopt(left.kept.clone());
-        let left = unsaved::set_aside(hold.folder(), left)?;
-        Ok(Self::start(hold, Some(left), wake))
+        let keep = Arc::new(left.home.clone());
+        let left = unsaved::take_up(hold.folder(), left)?;
+        let asked = Asked { keep: Some(keep), count: 1, ..Asked::default() };
+        Ok(Self::start(hold, asked, left, wake))
     }
 
-    fn start(hold: Hold, left: Option<Unsaved>, wake: impl Fn() + Send + 'static) -> Self {
+    fn start(
+        hold: Hold,
+        asked: Asked,
+        left: Option<Unsaved>,
+        wake: impl Fn() + Send + 'static,
+    ) -> Self {
         let folder = hold.folder().clone();
-        let asked = Asked {
-            keep: left.as_ref().map(|left| Arc::new(left.home.clone())),
-            count: u64::from(left.is_some()),
-            ..Asked::default()
-        };
         let shared = Arc::new(Shared {
             asked: Mutex::new(asked),
             changed: Condvar::new(),
@@ -325,7 +325,7 @@ impl Shared {
 /// What an earlier session left is this session's now; if the old file stays, it is offered once more.
 fn forget_left(left: &mut Option<Unsaved>, hold: &Hold) {
     if let Some(left) = left.take() {
-        drop(left.discard(hold));
+        drop(unsaved::taken_up(hold.folder(), &left));
     }
 }
 

@@ -89,6 +89,10 @@ impl Hold {
             }
             Err(other) => return Err(other),
         }
+        // First as unsaved, in place of an older one: killed between the two steps below, the next session
+        // finds unsaved what equals what is saved, and is not offered what is older. If it cannot be
+        // kept, saving is still worth the attempt.
+        drop(self.keep_unsaved(home));
         replace(file, text.as_bytes()).map_err(writing)?;
         self.stamp = Stamp::of(text.as_bytes());
         self.is_ours = true;

@@ -31,6 +31,8 @@ pub struct Unsaved {
     /// was changed there since.
     pub home_changed_since: bool,
     file: PathBuf,
+    /// The stamp of its text.
+    stamp: String,
 }
 
 /// What a session left unsaved in a home that came to a sudden end; the newest if there are several.
@@ -48,8 +50,20 @@ impl Unsaved {
     ///
     /// # Errors
     /// If it cannot be taken away.
-    pub fn discard(self, _hold: &Hold) -> Result<(), FolderError> {
+    pub fn discard(self, hold: &Hold) -> Result<(), FolderError> {
+        self.remove_twins(hold.folder())?;
         remove(&self.file)
+    }
+
+    /// Takes away other files that hold the same: a session was killed after it had taken this one up
+    /// and before it had taken the old file away.
+    fn remove_twins(&self, folder: &Folder) -> Result<(), FolderError> {
+        for twin in all(folder)? {
+            if twin.stamp == self.stamp && twin.file != self.file {
+                remove(&twin.file)?;
+            }
+        }
+        Ok(())
     }
 }
 
@@ -72,18 +86,35 @@ pub(crate) fn forget(folder: &Folder) -> Result<(), FolderError> {
     remove(&journal(folder))
 }
 
-/// Moves what an earlier session left out of the way of this one, so that neither is lost, and tells
-/// where it is now.
-pub(crate) fn set_aside(folder: &Folder, left: Unsaved) -> Result<Unsaved, FolderError> {
-    let ours = journal(folder);
-    if left.file != ours {
-        return Ok(left);
+/// Makes what an earlier session left this one's. What is still to be discarded once this session has
+/// kept it; `None` if it stands where this session keeps its own, which takes its place in one step.
+pub(crate) fn take_up(folder: &Folder, left: Unsaved) -> Result<Option<Unsaved>, FolderError> {
+    if left.file == journal(folder) {
+        left.remove_twins(folder)?;
+        return Ok(None);
     }
-    let bytes = read_at_most(&ours, LARGEST_HOME_MIB)?;
-    let short: String = Stamp::of(&bytes).hex().chars().take(8).collect();
-    let aside = folder.state_file(&format!("-unsaved-{short}.ron"));
-    std::fs::rename(&ours, &aside).map_err(|error| FolderError::writing(&aside, error))?;
-    Ok(Unsaved { file: aside, ..left })
+    // Another that nobody has decided on yet may stand there.
+    set_aside(folder)?;
+    Ok(Some(left))
+}
+
+/// Discards what this session has taken up and kept.
+pub(crate) fn taken_up(folder: &Folder, left: &Unsaved) -> Result<(), FolderError> {
+    remove(&left.file).and_then(|()| {
+        let ours = Unsaved { file: journal(folder), ..left.clone() };
+        ours.remove_twins(folder)
+    })
+}
+
+/// Moves what stands where this session keeps its own out of the way, so that neither is lost.
+pub(crate) fn set_aside(folder: &Folder) -> Result<(), FolderError> {
+    let ours = journal(folder);
+    if let Some(left) = all(folder)?.into_iter().find(|left| left.file == ours) {
+        let short: String = left.stamp.chars().take(8).collect();
+        let aside = folder.state_file(&format!("-unsaved-{short}.ron"));
+        std::fs::rename(&ours, &aside).map_err(|error| FolderError::writing(&aside, error))?;
+    }
+    Ok(())
 }
 
 /// The newest that is whole and holds something else than the home file.
@@ -109,8 +140,9 @@ pub(crate) fn all(folder: &Folder) -> Result<Vec<Unsaved>, FolderError> {
         let when = std::fs::metadata(&file).and_then(|metadata| metadata.modified());
         let when = when.map_err(|error| FolderError::reading(&file, error))?;
         let Some(home) = opened.home else { continue };
+        let stamp = stamp.to_owned();
         let home_changed_since = now.is_none_or(|now| now.hex() != base);
-        left.push(Unsaved { home, kept: opened.kept, when, home_changed_since, file });
+        left.push(Unsaved { home, kept: opened.kept, when, home_changed_since, file, stamp });
     }
     Ok(left)
 }
@@ -199,13 +231,27 @@ mod tests {
         let (_place, folder) = folder();
         let hold = folder.hold(&folder.read().unwrap()).unwrap();
         hold.keep_unsaved(&home("first")).unwrap();
-        let left = set_aside(&folder, hold.unsaved().unwrap().unwrap()).unwrap();
+        set_aside(&folder).unwrap();
         hold.keep_unsaved(&home("second")).unwrap();
+        assert_eq!(all(&folder).unwrap().len(), 2);
         forget(&folder).unwrap();
         let found = hold.unsaved().unwrap().unwrap();
-        assert_eq!(found, left);
+        assert_eq!(found.home.name, "first");
         found.discard(&hold).unwrap();
         assert_eq!(hold.unsaved().unwrap(), None);
+    }
+
+    #[test]
+    fn what_is_discarded_is_not_offered_in_another_file() {
+        let (_place, folder) = folder();
+        let hold = folder.hold(&folder.read().unwrap()).unwrap();
+        hold.keep_unsaved(&home("first")).unwrap();
+        set_aside(&folder).unwrap();
+        // Killed after it was taken up and kept, before the old file was taken away.
+        hold.keep_unsaved(&home("first")).unwrap();
+        assert_eq!(all(&folder).unwrap().len(), 2);
+        hold.unsaved().unwrap().unwrap().discard(&hold).unwrap();
+        assert_eq!(all(&folder).unwrap(), []);
     }
 
     #[test]

@@ -7,7 +7,7 @@ use crate::contacts::{call, contact_for};
 use crate::context::Context;
 use crate::draft::Draft;
 use crate::responsible::{Answering, Responsible};
-use crate::{Call, Spot, Trouble};
+use crate::{Act, Call, Spot, Trouble};
 
 /// The calls of a draft in their order: what cannot wait, then whoever answers for it, then the
 /// others as they were drafted.
@@ -27,7 +27,7 @@ pub(crate) fn calls_in_order(ctx: &Context<'_>, draft: &Draft) -> Vec<Call> {
             contact: contact_for(ctx.home, drafted.role),
             role: drafted.role,
             why: ctx.catalogue.text(drafted.why),
-            urgent: is_urgent(drafted.why),
+            urgent: is_urgent(draft, drafted.why),
         })
         .collect();
     if let Some(told) = first_to_call(ctx, draft) {
@@ -138,11 +138,13 @@ fn net_of(ctx: &Context<'_>, trouble: Trouble, spot: &Spot) -> Option<Net> {
 }
 
 /// True for a call that ends the danger, or shuts off what runs: it cannot wait for whoever pays.
-fn is_urgent(why: &str) -> bool {
-    matches!(
-        why,
-        "why-cut-power-outside" | "why-electricity-utility-cut" | "why-water-utility-close"
-    )
+fn is_urgent(draft: &Draft, why: &str) -> bool {
+    match why {
+        "why-cut-power-outside" | "why-electricity-utility-cut" => true,
+        // Where the household can shut nothing itself, only they stop the water.
+        "why-water-utility-close" => !draft.steps.iter().any(|s| s.step.act == Act::Close),
+        _ => false,
+    }
 }
 
 /// True if whoever insures the home should hear of a trouble.

@@ -115,8 +115,7 @@ impl Lines {
             .filter(|link| link.carries.net() == net)
             .filter_map(|link| Some((places.of(&link.from)?, places.of(&link.to)?)))
             .collect();
-        let is_shut =
-            |place: usize| place != device && home.components[place].normally_shut();
+        let is_shut = |place: usize| place != device && home.components[place].normally_shut();
         for &(from, to) in network.arc_list() {
             let (from, to) = (from as usize, to as usize);
             // Behind the components come the bodies of one-way ones, which nothing passes.

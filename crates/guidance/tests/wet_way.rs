@@ -92,7 +92,10 @@ fn where_there_is_no_other_way_one_looks_first() {
     let caution = told.cautions.iter().find(|c| c.id == "caution-way-through-water").unwrap();
     assert!(caution.text.contains("Bathroom"), "{}", caution.text);
     assert!(!warns(&leak(&home, None, &[]), "caution-way-through-water"));
-    assert!(!warns(&leak(&home, Some("bedroom"), &[("bath", Seen::Dry)]), "caution-way-through-water"));
+    assert!(!warns(
+        &leak(&home, Some("bedroom"), &[("bath", Seen::Dry)]),
+        "caution-way-through-water"
+    ));
 }
 
 #[test]

@@ -1,6 +1,6 @@
 //! How long an edit of a large home takes, and its undo.
 
-#![expect(clippy::unwrap_used, missing_docs, reason = "a bench")]
+#![expect(clippy::unwrap_used, reason = "a bench")]
 
 use std::path::Path;
 

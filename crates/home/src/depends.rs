@@ -3,9 +3,10 @@
 use crate::difference::{Change, Part, changes};
 use crate::{Edit, Home};
 
-/// What taking out the thing with this id changes besides: connections, passages and drills that go,
-/// and things that stay but lose a mention of it. In the order of [`changes`]; empty if nothing has
-/// the id, or nothing else knows it.
+/// What taking out the thing with this id changes besides.
+///
+/// Connections, passages and drills that go, and things that stay but lose a mention of it, in the order
+/// of [`changes`]; empty if nothing has the id, or nothing else knows it.
 ///
 /// It is worked out by taking the thing out of a copy, so that it tells no less and no more than
 /// happens.

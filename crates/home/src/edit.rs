@@ -168,7 +168,7 @@ pub enum Edit {
     /// Tells where people mostly are, or that it is not known.
     SetUsualSpace(Option<String>),
     /// Several edits as one, in their order: all of them, or none.
-    All(Vec<Edit>),
+    All(Vec<Self>),
     /// The same, with words of its own for people.
     Named {
         /// Key of the words in the catalogue.
@@ -176,7 +176,7 @@ pub enum Edit {
         /// What fills their places.
         fills: Vec<(&'static str, String)>,
         /// The edits.
-        edits: Vec<Edit>,
+        edits: Vec<Self>,
     },
 }
 
@@ -240,6 +240,10 @@ impl Edit {
             | Self::SetUnits(_)
             | Self::SetLanguage(_)
             | Self::SetEmergencyPhone(_)
+            | Self::RemoveComponent { .. }
+            | Self::RemoveSpace { .. }
+            | Self::RemoveLevel { .. }
+            | Self::RemoveContact { .. }
             | Self::RemoveWarranty { .. }
             | Self::RemoveJob { .. }
             | Self::RemoveDocument { .. }

@@ -377,7 +377,8 @@ fn read_learnt(fields: &mut Fields<'_, '_>) -> Option<Learnt> {
     let space = fields.text("space");
     let space_name = fields.text("space_name").unwrap_or_default();
     let at = fields.points("at", "point", |(x, y, z): &(f64, f64, f64)| vec![*x, *y, *z]);
-    let place = (space.is_some() || at.is_some()).then(|| Lesson::Place { space, space_name, at });
+    let place =
+        (space.is_some() || at.is_some()).then_some(Lesson::Place { space, space_name, at });
     let lessons = [state.map(Lesson::State), tag.map(Lesson::Tag), name.map(Lesson::Name), place];
     let mut lessons = lessons.into_iter().flatten();
     let lesson = lessons.next();

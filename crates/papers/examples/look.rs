@@ -40,7 +40,9 @@ fn main() {
             let dir = format!("{}/{}", args[2], sheet.file_stem());
             std::fs::create_dir_all(&dir).unwrap();
             std::fs::write(format!("{dir}/data.json"), data).unwrap();
-            for (n, b) in files { std::fs::write(format!("{dir}/{n}"), b).unwrap(); }
+            for (n, b) in files {
+                std::fs::write(format!("{dir}/{n}"), b).unwrap();
+            }
             continue;
         }
         let t = std::time::Instant::now();

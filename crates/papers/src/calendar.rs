@@ -44,7 +44,7 @@ pub fn calendar(home: &Home, today: Date, words: &Catalogue) -> String {
             calendar.push(event(home, job, &repeat, today, words));
         }
     }
-    calendar.to_string()
+    folded(&calendar.to_string())
 }
 
 fn event(home: &Home, job: &Upkeep, repeat: &Repeat, today: Date, words: &Catalogue) -> Event {
@@ -63,6 +63,27 @@ fn event(home: &Home, job: &Upkeep, repeat: &Repeat, today: Date, words: &Catalo
         event.add_property("RRULE", rule);
     }
     event.done()
+}
+
+/// The text with no line longer than 75 octets (RFC 5545, 3.1).
+///
+/// The library folds too, but forgets the blank in front of the last piece of a line, so that this
+/// piece may be one octet too long.
+fn folded(text: &str) -> String {
+    const LONGEST: usize = 75;
+    let mut all = String::with_capacity(text.len());
+    for line in text.split_inclusive("\r\n") {
+        let mut rest = line;
+        while rest.trim_end_matches("\r\n").len() > LONGEST {
+            let (piece, behind) = rest.split_at(rest.floor_char_boundary(LONGEST));
+            all.push_str(piece);
+            // One octet is all that was too much: what follows is never long.
+            all.push_str("\r\n ");
+            rest = behind;
+        }
+        all.push_str(rest);
+    }
+    all
 }
 
 /// The recurrence rule. The days of its months are given, so that a day on which a month has none

@@ -215,7 +215,13 @@ fn card(house: &House<'_>, trouble: Trouble, at: &Spot, answer: &Answer) -> Card
             continue;
         }
         let (id, text) = (caution.id.clone(), caution.text.clone());
-        add_warning(&mut warnings, house.text(signal_key(caution.signal)), caution.signal, id, text);
+        add_warning(
+            &mut warnings,
+            house.text(signal_key(caution.signal)),
+            caution.signal,
+            id,
+            text,
+        );
     }
     Card {
         troubles: vec![Named {
@@ -228,10 +234,7 @@ fn card(house: &House<'_>, trouble: Trouble, at: &Spot, answer: &Answer) -> Card
             .skip(before)
             .map(|step| {
                 let device = step.component.as_deref().and_then(|id| house.home.component(id));
-                Doing {
-                    text: step.text.clone(),
-                    sign: device.map(|device| house.sign(device)),
-                }
+                Doing { text: step.text.clone(), sign: device.map(|device| house.sign(device)) }
             })
             .collect(),
         otherwise: otherwise.map(|step| step.text.clone()).collect(),
@@ -289,7 +292,8 @@ fn first_acts(steps: &[Step]) -> usize {
                 Act::Close | Act::SwitchOff | Act::OpenCap | Act::Reset | Act::Unplug
             )
     };
-    let Some(first) = steps.iter().position(works) else {
+    // Where many looks come first, the first few of them are the first acts.
+    let Some(first) = steps.iter().position(works).filter(|&first| first <= ACTS) else {
         return steps.len().min(ACTS);
     };
     let act = steps.get(first).map(|step| step.act);
@@ -350,7 +354,8 @@ fn devices<'a>(
 /// The plans of the levels on which those devices are, the one with most of them first.
 fn plans(house: &House<'_>, pictures: &mut Pictures<'_>, devices: &[&Component]) -> Vec<Plan> {
     let (width, _) = house.order.paper.size_mm();
-    let frame = Frame { width: (width - 20.0) * 0.31, height: 42.0, radius: SIGN_RADIUS, close: true };
+    let frame =
+        Frame { width: (width - 20.0) * 0.31, height: 42.0, radius: SIGN_RADIUS, close: true };
     let mut plans: Vec<Plan> = house
         .levels()
         .into_iter()

@@ -90,6 +90,7 @@ pub(crate) fn gather(house: &House<'_>, pictures: &mut Pictures<'_>) -> Value {
             "paper-parties",
             "paper-party",
             "paper-phone",
+            "paper-hours",
             "paper-note",
             "paper-owners",
             "paper-owners-hint",
@@ -248,6 +249,7 @@ fn parties(house: &House<'_>) -> Vec<Row> {
         vec![
             contact.name.clone(),
             contact.phone.clone().unwrap_or_else(|| house.text("no-phone")),
+            contact.hours.clone().unwrap_or_default(),
             contact.note.clone().unwrap_or_default(),
         ]
     };

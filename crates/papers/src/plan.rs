@@ -17,6 +17,8 @@ pub(crate) struct Plan {
     /// What it shows, for those who do not see it.
     pub(crate) alt: String,
     pub(crate) picture: Option<String>,
+    /// True if the picture is drawn left for right.
+    pub(crate) mirrored: bool,
     pub(crate) width: f64,
     pub(crate) height: f64,
     /// Left, top, width and height of the whole picture, of which the drawing may show a part.
@@ -105,11 +107,13 @@ pub(crate) fn plan(
             quarterturn_guidance::fill("list", &house.words.list(&names)),
         ],
     );
+    let level_plan = level.plan.as_ref();
     let level = level.name.clone();
     Some(Plan {
         level,
         alt,
         picture: sheet.picture,
+        mirrored: level_plan.is_some_and(|plan| plan.mirrored),
         width,
         height,
         whole,
@@ -151,9 +155,10 @@ impl Drawn {
     fn close(&self, house: &House<'_>, level: &Level, here: &[(&Component, (f64, f64))]) -> Seen {
         /// Air around them, for signs to stand in.
         const AIR_M: f64 = 1.2;
-        let rooms = house.home.spaces.iter().filter(|space| {
-            !space.outdoors && space.level.as_deref() == Some(level.id.as_str())
-        });
+        let rooms =
+            house.home.spaces.iter().filter(|space| {
+                !space.outdoors && space.level.as_deref() == Some(level.id.as_str())
+            });
         let corners = rooms.flat_map(|space| space.outline.iter().copied());
         let places: Vec<(f64, f64)> = corners.chain(here.iter().map(|(_, at)| *at)).collect();
         let (right, bottom) = (self.left_m + self.width_m, self.top_m + self.height_m);
@@ -236,8 +241,8 @@ fn free_place(
     size: (f64, f64),
     taken: &[((f64, f64), f64)],
 ) -> Option<(f64, f64)> {
-    /// Places tried on each ring around the device.
-    const AROUND: u32 = 24;
+    /// Least number of places tried on each ring around the device.
+    const AROUND: f64 = 24.0;
     let step = radius * 0.5;
     let reach = size.0.hypot(size.1);
     // A diamond reaches a little further than a circle.
@@ -251,15 +256,15 @@ fn free_place(
     };
     let mut ring = 0.0;
     while ring <= reach {
-        for turn in 0..AROUND {
-            let angle = std::f64::consts::TAU * f64::from(turn) / f64::from(AROUND);
+        // Places on a ring lie as close as the rings do.
+        let turn = (step / ring.max(step)).min(std::f64::consts::TAU / AROUND);
+        let mut angle = 0.0_f64;
+        while angle < std::f64::consts::TAU {
             let place = (wanted.0 + ring * angle.cos(), wanted.1 + ring * angle.sin());
             if inside(place) && free(place) {
                 return Some(place);
             }
-            if ring <= 0.0 {
-                break;
-            }
+            angle += turn;
         }
         ring += step;
     }

@@ -211,7 +211,7 @@ impl List<'_> {
                 fill("unit", unit),
                 count("length", tenth(length)),
                 // Rounded down: what is told must not be more than what may be.
-                count("most", (most * 10.0).floor() / 10.0),
+                count("most", ((most * 10.0) + 1e-6).floor() / 10.0),
                 count("elbows", f64::from(duct.quarter_elbows + duct.eighth_elbows)),
             ];
             self.push("dryer-duct", format!("dryer-duct-{}", dryer.id), &[dryer], &fills);

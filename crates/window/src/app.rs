@@ -6,12 +6,13 @@ use std::path::{Path, PathBuf};
 use std::sync::mpsc::Receiver;
 
 use egui::{CentralPanel, Frame, Key, Panel, ScrollArea, Ui, vec2};
-use quarterturn_guidance::{Answer, Catalogue, Way};
+use quarterturn_guidance::{Answer, Catalogue, Way, fill};
 use quarterturn_home::{Date, History, Log};
 
 use crate::ask::{Asked, Command, Page, Tab};
 use crate::chrome::{OpenBox, bar_ui, open_box_ui, problems_ui};
 use crate::keeping::Keeping;
+use crate::map::MapState;
 use crate::opening::Opening;
 use crate::pictures::Pictures;
 use crate::practice::{self, Practice};
@@ -21,7 +22,7 @@ use crate::settings::Settings;
 use crate::spots::Row;
 use crate::tokens::{self, GAP, ONE_COLUMN, PART, PLAN_IN_COLUMN, Palette};
 use crate::view::View;
-use crate::{answer, fonts, happened, plan, spots, troubles};
+use crate::{answer, caring, fonts, happened, map, plan, printing, spots, troubles};
 
 /// What was last asked for with [`Command::ChooseFile`], and when.
 #[derive(Debug)]
@@ -47,6 +48,9 @@ pub struct App {
     pub(crate) way: Option<Way>,
     pub(crate) session: Session,
     pub(crate) practice: Option<Practice>,
+    pub(crate) map: MapState,
+    pub(crate) papers: printing::State,
+    pub(crate) care: caring::State,
     /// What picks the next thing to practise.
     pub(crate) seed: u64,
     pub(crate) rows: Vec<Row>,
@@ -88,6 +92,9 @@ impl App {
             way: None,
             session: Session::default(),
             practice: None,
+            map: MapState::default(),
+            papers: printing::State::default(),
+            care: caring::State::default(),
             seed: 0,
             rows: Vec::new(),
             hits: Vec::new(),
@@ -219,6 +226,14 @@ impl App {
             Some(Practice::Running(running)) => Some(running),
             Some(Practice::Ready { .. } | Practice::Found(_)) | None => None,
         };
+        let said = |words: Option<&(&'static str, Vec<(&'static str, String)>)>| {
+            words.map(|(key, fills)| {
+                let fills: Vec<_> = fills.iter().map(|(name, text)| fill(name, text)).collect();
+                self.words.fill(key, &fills)
+            })
+        };
+        let undo = said(self.history.undo_words());
+        let redo = said(self.history.redo_words());
         let view = View {
             home: self.history.home(),
             problems: &self.opening.problems,
@@ -232,6 +247,9 @@ impl App {
             session: &self.session,
             log: &self.log,
             message: self.message.as_deref(),
+            undo: undo.as_deref(),
+            redo: redo.as_deref(),
+            today: self.today,
             lasts: self.keeping.lasts(),
             motion: self.settings.motion,
             problems_open: self.problems_open,
@@ -254,6 +272,13 @@ impl App {
         match (self.page, &self.practice) {
             (Page::Log, _) => alone(ui, &mut |ui| {
                 answer::column_of_text(ui, |ui| happened::log_ui(ui, &view, out));
+            }),
+            (Page::Map, _) => map::map_ui(ui, &view, &self.map, &mut self.pictures, out),
+            (Page::Papers, _) => alone(ui, &mut |ui| {
+                printing::page_ui(ui, &view, &self.papers, out);
+            }),
+            (Page::Care, _) => alone(ui, &mut |ui| {
+                caring::page_ui(ui, &view, &self.care, out);
             }),
             (_, Some(practice)) if drill.is_none() => alone(ui, &mut |ui| {
                 answer::column_of_text(ui, |ui| practice::practice_ui(ui, &view, practice, out));

@@ -5,7 +5,7 @@ use std::sync::mpsc::TryRecvError;
 
 use egui::Ui;
 use quarterturn_guidance::{Answer, Catalogue, Stand, fill, way};
-use quarterturn_home::{Drill, Edit, Learnt, Lesson};
+use quarterturn_home::{CannotEdit, Drill, Edit, Learnt, Lesson};
 
 use crate::app::{App, Choosing};
 use crate::ask::{Asked, Command, Page};
@@ -14,7 +14,7 @@ use crate::opening::{NotOpened, Opening};
 use crate::practice::{self, Found, Practice, Running};
 use crate::session::Session;
 use crate::settings::{Theme, ZOOMS};
-use crate::{search, spots};
+use crate::{caring, map, printing, search, spots};
 
 impl App {
     /// Does what was pressed.
@@ -73,6 +73,9 @@ impl App {
                 }
             }
             Command::PrintLog => self.print_log(),
+            Command::Map(command) => map::apply(self, ctx, command),
+            Command::Papers(command) => printing::apply(self, ctx, command),
+            Command::Care(command) => caring::apply(self, ctx, command),
             Command::Undo => self.undo(),
             Command::Redo => self.redo(),
             Command::PickHit(hit) => {
@@ -139,7 +142,12 @@ impl App {
 
     /// Changes the home. What cannot be changed so stays as it was, and is told.
     pub(crate) fn edit(&mut self, edit: Edit) -> bool {
-        match self.history.apply(edit) {
+        let applied = self.history.apply(edit);
+        self.edited(applied)
+    }
+
+    fn edited(&mut self, applied: Result<(), CannotEdit>) -> bool {
+        match applied {
             Ok(()) => {
                 self.message = None;
                 self.home_changed();
@@ -151,6 +159,12 @@ impl App {
                 false
             }
         }
+    }
+
+    /// Changes the home as part of a gesture: one undo takes back all of it.
+    pub(crate) fn edit_within(&mut self, gesture: &str, edit: Edit) -> bool {
+        let applied = self.history.apply_within(gesture, edit);
+        self.edited(applied)
     }
 
     fn undo(&mut self) {

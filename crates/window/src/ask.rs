@@ -5,8 +5,9 @@ use std::path::PathBuf;
 use quarterturn_guidance::{Answer, Question, Seen, Spot, Step, Trouble};
 use quarterturn_home::{Home, Lesson};
 
-use crate::place;
+use crate::map::MapCommand;
 use crate::search::Hit;
+use crate::{caring, place, printing};
 
 /// What a panel wants done.
 #[derive(Debug, Clone, PartialEq)]
@@ -68,6 +69,12 @@ pub(crate) enum Command {
     RemoveEntry(usize),
     /// Make a paper of the log.
     PrintLog,
+    /// Something done to the map.
+    Map(MapCommand),
+    /// Something about papers.
+    Papers(printing::Command),
+    /// Something about upkeep.
+    Care(caring::Command),
     /// Take the last change of the home back.
     Undo,
     /// Make it again.
@@ -108,6 +115,12 @@ pub(crate) enum Page {
     Practice,
     /// The log of troubles.
     Log,
+    /// The map, to be worked on.
+    Map,
+    /// Papers.
+    Papers,
+    /// Upkeep, moving in, parties and copies.
+    Care,
 }
 
 /// The parts of an answer, of which one is in sight.
@@ -308,6 +321,9 @@ impl Asked {
             | Command::Note(_)
             | Command::RemoveEntry(_)
             | Command::PrintLog
+            | Command::Map(_)
+            | Command::Papers(_)
+            | Command::Care(_)
             | Command::Undo
             | Command::Redo
             | Command::Motion(_)

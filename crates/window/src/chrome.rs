@@ -63,8 +63,15 @@ fn quiet_ui(ui: &mut Ui, view: &View<'_>, out: &mut Vec<Command>) {
         if button(ui, &view.text("open-practice")).clicked() {
             out.push(Command::Practise);
         }
-        if button(ui, &view.text("open-log")).clicked() {
-            out.push(Command::Open(Page::Log));
+        for (key, page) in [
+            ("open-log", Page::Log),
+            ("open-map", Page::Map),
+            ("open-papers", Page::Papers),
+            ("open-care", Page::Care),
+        ] {
+            if button(ui, &view.text(key)).clicked() {
+                out.push(Command::Open(page));
+            }
         }
     });
     focus_ring(ui, &menu.response);

@@ -17,6 +17,9 @@ use crate::tokens::{EDGE_ON_PLAN, INK_ON_PLAN, PIN_NOW, Palette, ROUND, TOUCH, s
 use crate::trail::{self, Run, stretches};
 use crate::view::View;
 
+/// Nearer than this, in metres, one need not walk.
+const AT_HAND: f64 = 1.5;
+
 /// The lines on a level.
 pub(crate) fn runs(view: &View<'_>, level: &Level, lines: &[Vec<String>]) -> Vec<Run> {
     let preferred = view.asked.trouble.and_then(System::of_trouble);
@@ -25,7 +28,9 @@ pub(crate) fn runs(view: &View<'_>, level: &Level, lines: &[Vec<String>]) -> Vec
 
 /// What the strokes on the plan mean, each with a sample.
 pub(crate) fn legend_ui(ui: &mut Ui, view: &View<'_>, level: &Level, lines: &[Vec<String>]) {
-    let way = view.way.filter(|way| !stretches(way, level).is_empty());
+    // A step away there is no way to speak of.
+    let way =
+        view.way.filter(|way| way.metres >= AT_HAND && !stretches(way, level).is_empty());
     let mut systems: Vec<System> = runs(view, level, lines).iter().map(|run| run.system).collect();
     systems.sort();
     systems.dedup();
@@ -64,15 +69,15 @@ fn sample_ui(ui: &mut Ui, text: &str, sample: impl FnOnce(&egui::Painter, Rect))
     const SAMPLE: f32 = 46.0;
     let palette = Palette::of(ui);
     let font = FontId::proportional(size::SMALL);
-    let most = (ui.max_rect().width() - SAMPLE - 14.0).max(80.0);
+    let most = (ui.max_rect().width() - SAMPLE - 20.0).max(80.0);
     let words = ui.painter().layout(text.to_owned(), font, palette.ink, most);
-    let size = vec2(SAMPLE + words.size().x + 14.0, words.size().y.max(20.0));
+    let size = vec2(SAMPLE + words.size().x + 20.0, words.size().y.max(20.0));
     let (rect, response) = ui.allocate_exact_size(size, Sense::hover());
     response.widget_info(|| WidgetInfo::labeled(Role::Image, true, text));
     let at = Rect::from_min_size(rect.min, vec2(SAMPLE, rect.height()));
     sample(ui.painter(), at);
     let top = rect.center().y - words.size().y / 2.0;
-    ui.painter().galley(pos2(at.right() + 2.0, top), words, palette.ink);
+    ui.painter().galley(pos2(at.right() + 8.0, top), words, palette.ink);
 }
 
 /// Draws the way on this level, from the trouble or from where one stands, up to the goal.

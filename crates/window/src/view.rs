@@ -1,7 +1,7 @@
 //! What the panels may look at.
 
 use quarterturn_guidance::{Answer, Catalogue, Fill, Way, count, fill};
-use quarterturn_home::{Home, Log, Problem, Units};
+use quarterturn_home::{Date, Home, Log, Problem, Units};
 
 use crate::ask::Asked;
 use crate::practice::Running;
@@ -31,6 +31,12 @@ pub(crate) struct View<'a> {
     pub(crate) log: &'a Log,
     /// What became of what was last pressed, in words.
     pub(crate) message: Option<&'a str>,
+    /// The change that the next undo takes back, in words.
+    pub(crate) undo: Option<&'a str>,
+    /// The change that the next redo makes again, in words.
+    pub(crate) redo: Option<&'a str>,
+    /// The day, if the clock is set.
+    pub(crate) today: Option<Date>,
     /// True if what is written down outlasts the window.
     pub(crate) lasts: bool,
     /// True if marks may move.

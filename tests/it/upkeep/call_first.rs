@@ -73,7 +73,7 @@ const TABLE: &[Row] = &[
     // Parts for ten years, but in the first one the builder's work.
     (
         "two-storey",
-        "float-primary",
+        "primary-pan",
         Net::Condensate,
         Side::House,
         [BUILDER, BUILDER, ("cooling", Some("cooling-parts"), Some("2035-11-14"))],

@@ -10,8 +10,6 @@ use super::observations::what_may_be_seen;
 
 /// How many devices in a row may fail.
 const MOST_FAILED: usize = 3;
-/// How many checks in a row may have been made.
-const MOST_SEEN: usize = 2;
 
 /// What failed and what was seen.
 type Happened = (Vec<String>, Vec<(String, Seen)>);
@@ -49,6 +47,14 @@ impl Node {
     /// The answer in the first language, which tells what there is in the others too.
     fn answer(&self) -> Option<&Answer> {
         self.answers.first()
+    }
+}
+
+/// How many checks in a row may have been made. Where people may be hurt, nobody goes on looking.
+fn most_seen(trouble: Trouble) -> usize {
+    match trouble {
+        Trouble::Sparks | Trouble::Shock | Trouble::WaterNearPower => 1,
+        _ => 2,
     }
 }
 
@@ -143,12 +149,16 @@ fn branch(
             no_help = lead(failed, node.seen.clone());
         }
     }
-    if let Some(check) = answer.next_check.as_ref().filter(|_| node.seen.len() < MOST_SEEN) {
+    // What was looked at already is not asked again: that would lead round in a circle.
+    let check = answer.next_check.as_ref().filter(|check| {
+        node.seen.len() < most_seen(trouble)
+            && node.seen.iter().all(|(id, _)| *id != check.component)
+    });
+    if let Some(check) = check {
         let component = home.component(&check.component);
         for &seen in what_may_be_seen(home, trouble, component) {
-            let mut all: Vec<(String, Seen)> =
-                node.seen.iter().filter(|(id, _)| *id != check.component).cloned().collect();
-            all.push((check.component.clone(), seen));
+            let here = [(check.component.clone(), seen)];
+            let all = node.seen.iter().cloned().chain(here).collect();
             shown.extend(lead(node.failed.clone(), all).map(|there| (seen, there)));
         }
     }

@@ -1,7 +1,7 @@
 //! Text that someone typed, where it must stay text.
 
 /// A text between the tags of HTML, or within a quoted attribute. What no page may hold (controls
-/// but for the line end) becomes a blank.
+/// but for line ends) becomes a blank.
 pub(super) fn html(text: &str) -> String {
     let mut safe = String::with_capacity(text.len());
     for c in text.chars() {
@@ -11,7 +11,7 @@ pub(super) fn html(text: &str) -> String {
             '>' => safe.push_str("&gt;"),
             '"' => safe.push_str("&quot;"),
             '\'' => safe.push_str("&#39;"),
-            '\n' => safe.push('\n'),
+            '\n' | '\u{2028}' | '\u{2029}' => safe.push('\n'),
             c if c.is_control() => safe.push(' '),
             c => safe.push(c),
         }
@@ -46,7 +46,7 @@ mod tests {
     #[test]
     fn nothing_typed_becomes_a_tag() {
         let safe = html(NASTY);
-        assert!(!safe.contains(['<', '>', '"', '\'', '\u{0}', '\u{1b}']), "{safe}");
+        assert!(!safe.contains(['<', '>', '"', '\'', '\u{0}', '\u{1b}', '\u{2028}']), "{safe}");
         assert!(safe.contains("&amp;amp;"), "{safe}");
     }
 

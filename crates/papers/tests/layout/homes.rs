@@ -5,10 +5,12 @@ use std::path::Path;
 
 use quarterturn_guidance::Catalogue;
 use quarterturn_home::{
-    Closes, Component, Connection, Contact, Handle, Home, Kind, Level, Medium, Operates, Role, Space,
-    Units, Warranty,
+    Closes, Component, Connection, Contact, Handle, Home, Kind, Level, Medium, Operates, Role,
+    Space, Units, Warranty,
 };
-use quarterturn_papers::{CannotPrint, DueLine, MoveInLine, Order, PackExtras, Paper, Printed, Sheet};
+use quarterturn_papers::{
+    CannotPrint, DueLine, MoveInLine, Order, PackExtras, Paper, Printed, Sheet,
+};
 
 /// A home with its pictures.
 pub(crate) struct Given {
@@ -122,8 +124,7 @@ pub(crate) fn four_hundred() -> Given {
             link(&format!("{side}-hose-{n}"), &format!("sink-{n}"), medium);
         }
     }
-    for (n, component) in
-        home.components.iter_mut().filter(|c| c.kind == Kind::Breaker).enumerate()
+    for (n, component) in home.components.iter_mut().filter(|c| c.kind == Kind::Breaker).enumerate()
     {
         component.panel = Some("panel".to_owned());
         component.circuit = Some((n + 1).to_string());
@@ -139,7 +140,8 @@ pub(crate) fn four_hundred() -> Given {
 pub(crate) fn long_names() -> Given {
     let mut given = example("flat");
     let words = "Shutoff of the cold and hot water behind the washing machine next to the window x";
-    let one_word = "Donaudampfschifffahrtsgesellschaftskapitaenswitwenrentenauszahlungsstellenleiter";
+    let one_word =
+        "Donaudampfschifffahrtsgesellschaftskapitaenswitwenrentenauszahlungsstellenleiter";
     assert!(words.len() >= 80 && one_word.len() >= 80);
     let home = &mut given.home;
     home.name = one_word.to_owned();
@@ -196,17 +198,21 @@ pub(crate) fn hostile() -> Given {
         left_m: f64::MIN,
         top_m: 0.0,
         width_m: 1e-9,
+        mirrored: true,
     });
     home.contacts = vec![Contact {
         id: "x".to_owned(),
         name: name.to_owned(),
         phone: None,
         role: Some(Role::Plumber),
+        hours: Some(name.to_owned()),
         note: Some(name.to_owned()),
     }];
     home.warranties = vec![Warranty {
         id: "w".to_owned(),
         name: name.to_owned(),
+        kind: None,
+        years: Some(3),
         contact: Some("x".to_owned()),
         covers: vec!["nothing".to_owned()],
         media: Vec::new(),

@@ -1,3 +1,0 @@
-#![allow(warnings, clippy::all)]
-mod black_box;
-mod safety;
