@@ -215,7 +215,7 @@
       besides.length ? fold(ui("call-besides"), el("ul", "bare calls", besides)) : null];
   }
   function readOut() {
-    return el("div", "where-i-am", [el("p", "soft", ui("read-out")), el("p", "address", own(D.address || D.home))]);
+    return el("div", "where-i-am", [el("p", "soft", ui("read-out")), el("p", "address", own(D.address))]);
   }
   function plate(part) {
     var tag = D.parts[part][1], system = systemOf(part);
@@ -331,7 +331,7 @@
     return [top(where), heading(ui("what")), el("p", "soft lead", ui("what-hint")), groups,
       el("h2", "", ui("call")), readOut(),
       el("ul", "bare calls", D.contacts.map(function (c) {
-        return el("li", "", number(c[0] || ui("emergency-name"), c[1], c[2], ""));
+        return el("li", "", number(c[0] || ui("emergency-name"), c[1], c[2], c[3]));
       })),
       D.emergency ? null : el("p", "soft", ui("emergency-missing")),
       el("p", "soft last", ui("made-on"))];

@@ -433,6 +433,9 @@ fn without_scripts_there_are_the_numbers_and_every_trouble() {
                 assert!(plain.contains(&title), "{title}");
             }
         }
+        if let Some(address) = &home.address {
+            assert_eq!(plain.matches(address.as_str()).count(), Catalogue::languages().len());
+        }
         if let Some(phone) = &home.emergency_phone {
             assert!(plain.contains(&format!("href=\"tel:{phone}\"")), "{phone}");
         }

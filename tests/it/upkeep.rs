@@ -4,6 +4,7 @@
 mod calendar;
 mod call_first;
 mod cards;
+mod command;
 mod findings;
 mod lists;
 

@@ -37,7 +37,7 @@ pub(crate) fn calls_in_order(ctx: &Context<'_>, draft: &Draft) -> Vec<Call> {
             (None, None) => entry.role == told.role,
             _ => false,
         };
-        list.sort_by_key(|entry| !entry.urgent);
+        // What stands in front because it cannot wait stays there.
         let after_urgent = list.iter().take_while(|entry| entry.urgent).count();
         let new = Entry { contact, role: told.role, why: told.why.clone(), urgent: false };
         match list.iter().position(same) {

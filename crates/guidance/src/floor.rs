@@ -70,6 +70,15 @@ impl Floor {
         Across { metres, points }
     }
 
+    /// The metres of [`Self::across`].
+    pub(crate) fn metres(&self, from: Xy, to: Xy) -> f64 {
+        if !self.bends.is_empty() {
+            return self.across(from, to).metres;
+        }
+        let (first, last) = (self.nearest_inside(from), self.nearest_inside(to));
+        far(from, first) + far(first, last) + far(last, to)
+    }
+
     /// True if a point lies inside or on the outline.
     pub(crate) fn contains(&self, point: Xy) -> bool {
         if self.edges().any(|(a, b)| far(point, nearest_on(a, b, point)) <= NOTHING) {

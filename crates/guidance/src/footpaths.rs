@@ -1,5 +1,7 @@
 //! All ways on foot through a home, from door to door.
 
+use std::cell::OnceCell;
+
 use petgraph::Direction;
 use petgraph::algo::dijkstra;
 use petgraph::graph::{DiGraph, NodeIndex};
@@ -67,14 +69,13 @@ struct Pace {
     door: f64,
 }
 
-/// How long it takes from one point to everywhere.
+/// How long it takes from passage to passage, past some spaces; worked out where it is asked for.
 #[derive(Debug)]
 pub(crate) struct Reach {
-    start: Point,
-    /// By side of a passage; infinite where there is no way.
-    seconds: Vec<f64>,
-    /// Spaces that were not walked across, by place in the home.
+    /// Spaces that are not walked across, by place in the home.
     avoided: Vec<bool>,
+    /// From each side of a passage, seconds to each; infinite where there is no way.
+    rows: Vec<OnceCell<Vec<f64>>>,
 }
 
 /// A way through the home.
@@ -125,55 +126,29 @@ impl Footpaths {
         self.sides.is_empty()
     }
 
-    /// How long it takes from a point to all passages, without leading across the spaces that are to
-    /// be avoided, by place in the home. The space where it starts may be left in any case.
-    ///
-    /// Dijkstra's algorithm. Time: e + n log n for n sides of passages and e pairs of them in one
-    /// room.
-    pub(crate) fn from(&self, start: Point, avoided: &[bool]) -> Reach {
-        let avoided: Vec<bool> =
-            (0..self.floors.len()).map(|s| avoided.get(s).copied().unwrap_or(false)).collect();
-        let mut seconds = vec![f64::INFINITY; self.sides.len()];
-        let Some(space) = start.space else { return Reach { start, seconds, avoided } };
-        let mut graph = self.graph.clone();
-        let node = graph.add_node(());
-        for &side in self.sides_of(space) {
-            let seconds = self.seconds_across(space, start.xy, self.sides[side].at);
-            graph.add_edge(node, NodeIndex::new(side), Edge { seconds, across: None });
+    /// Ways that do not lead across the spaces that are to be avoided, by place in the home. One may
+    /// always leave the space where one is, and enter the last.
+    pub(crate) fn reach(&self, avoided: &[bool]) -> Reach {
+        let is_avoided = |space: usize| avoided.get(space).copied().unwrap_or(false);
+        Reach {
+            avoided: (0..self.floors.len()).map(is_avoided).collect(),
+            rows: self.sides.iter().map(|_| OnceCell::new()).collect(),
         }
-        let found = dijkstra(&graph, node, None, |edge| {
-            let Edge { seconds, across } = *edge.weight();
-            if across.is_some_and(|space| avoided[space]) { f64::INFINITY } else { seconds }
-        });
-        for (side, seconds) in seconds.iter_mut().enumerate() {
-            if let Some(&found) = found.get(&NodeIndex::new(side)) {
-                *seconds = found;
-            }
-        }
-        Reach { start, seconds, avoided }
     }
 
-    /// Seconds from where `reach` starts to a point; `None` if the map tells no way.
-    pub(crate) fn seconds(&self, reach: &Reach, to: Point) -> Option<f64> {
-        self.last(reach, to).map(|(seconds, _)| seconds)
+    /// Seconds from a point to another; `None` if the map tells no way.
+    pub(crate) fn seconds(&self, reach: &Reach, from: Point, to: Point) -> Option<f64> {
+        self.quickest(reach, from, to).map(|(seconds, _)| seconds)
     }
 
-    /// The way from where `reach` starts to a point; `None` if the map tells none.
-    pub(crate) fn route(&self, reach: &Reach, to: Point) -> Option<Route> {
-        let (_, last) = self.last(reach, to)?;
-        let target = to.space?;
-        // From the end back to the start: the side before is the one from which the seconds add up.
-        let mut sides = Vec::new();
-        let mut next = last;
-        while let Some(side) = next {
-            sides.push(side);
-            next = self.before(reach, side);
-            if sides.len() > self.sides.len() {
-                return None;
-            }
-        }
-        sides.reverse();
-        Some(self.walked(reach.start, &sides, to, target))
+    /// The way from a point to another; `None` if the map tells none.
+    pub(crate) fn route(&self, reach: &Reach, from: Point, to: Point) -> Option<Route> {
+        let (_, through) = self.quickest(reach, from, to)?;
+        let sides = match through {
+            Some((first, last)) => self.sides_between(reach, first, last)?,
+            None => Vec::new(),
+        };
+        Some(self.walked((from.space?, from.xy), &sides, (to.space?, to.xy)))
     }
 
     /// The space that holds a point of a level, indoors first, then the first of the file.
@@ -239,7 +214,7 @@ impl Footpaths {
 
     fn metres_across(&self, space: usize, from: Option<Xy>, to: Option<Xy>) -> f64 {
         match (from, to) {
-            (Some(from), Some(to)) => self.floors[space].across(from, to).metres,
+            (Some(from), Some(to)) => self.floors[space].metres(from, to),
             _ => WITHIN_A_ROOM_M,
         }
     }
@@ -264,45 +239,84 @@ impl Footpaths {
         }
     }
 
-    /// The quickest way in: its seconds, and the last side of a passage on it; `None` within a room.
-    fn last(&self, reach: &Reach, to: Point) -> Option<(f64, Option<usize>)> {
-        let space = to.space?;
-        let within = (reach.start.space == Some(space))
-            .then(|| (self.seconds_across(space, reach.start.xy, to.xy), None));
-        let through = self.sides_of(space).iter().filter(|&&side| reach.seconds[side].is_finite());
-        let through = through.map(|&side| {
-            let rest = self.seconds_across(space, self.sides[side].at, to.xy);
-            (reach.seconds[side] + rest, Some(side))
+    /// The seconds of the quickest way, and the first and last side of a passage on it; `None` for one
+    /// that stays in the room.
+    fn quickest(
+        &self,
+        reach: &Reach,
+        from: Point,
+        to: Point,
+    ) -> Option<(f64, Option<(usize, usize)>)> {
+        let (start, target) = (from.space?, to.space?);
+        let within =
+            (start == target).then(|| (self.seconds_across(start, from.xy, to.xy), None));
+        let ends = |space: usize, xy: Option<Xy>| -> Vec<(usize, f64)> {
+            let sides = self.sides_of(space).iter();
+            sides.map(|&s| (s, self.seconds_across(space, xy, self.sides[s].at))).collect()
+        };
+        let (outs, ins) = (ends(start, from.xy), ends(target, to.xy));
+        let through = outs.iter().flat_map(|&(first, out)| {
+            let row = self.row(reach, first);
+            ins.iter().map(move |&(last, into)| (out + row[last] + into, Some((first, last))))
         });
-        within.into_iter().chain(through).min_by(|(a, _), (b, _)| a.total_cmp(b))
+        within
+            .into_iter()
+            .chain(through)
+            .filter(|(seconds, _)| seconds.is_finite())
+            .min_by(|(a, _), (b, _)| a.total_cmp(b))
     }
 
-    /// The side before this one on the quickest way to it; `None` if the way starts in its space.
-    fn before(&self, reach: &Reach, side: usize) -> Option<usize> {
-        let here = self.sides[side];
-        let total = reach.seconds[side];
-        let from_start = (reach.start.space == Some(here.space))
-            .then(|| self.seconds_across(here.space, reach.start.xy, here.at));
-        if from_start.is_some_and(|seconds| seconds <= total) {
-            return None;
+    /// Seconds from one side of a passage to all, by Dijkstra's algorithm.
+    ///
+    /// Time: e + n log n for n sides of passages and e pairs of them in one room.
+    fn row<'r>(&self, reach: &'r Reach, side: usize) -> &'r [f64] {
+        reach.rows[side].get_or_init(|| {
+            let found = dijkstra(&self.graph, NodeIndex::new(side), None, |edge| {
+                let Edge { seconds, across } = *edge.weight();
+                if reach.avoids(across) { f64::INFINITY } else { seconds }
+            });
+            let seconds = |side| found.get(&NodeIndex::new(side)).copied();
+            (0..self.sides.len()).map(|s| seconds(s).unwrap_or(f64::INFINITY)).collect()
+        })
+    }
+
+    /// The sides of passages on the quickest way from one to another, both among them. From the end
+    /// back, the one before is that from which the seconds add up.
+    fn sides_between(&self, reach: &Reach, first: usize, last: usize) -> Option<Vec<usize>> {
+        let row = self.row(reach, first);
+        let mut sides = vec![last];
+        let mut at = last;
+        while at != first {
+            let into = self.graph.edges_directed(NodeIndex::new(at), Direction::Incoming);
+            at = into
+                .filter(|edge| !reach.avoids(edge.weight().across))
+                .map(|edge| (edge.source().index(), edge.weight().seconds))
+                .min_by(|&(a, from_a), &(b, from_b)| {
+                    (row[a] + from_a).total_cmp(&(row[b] + from_b)).then(a.cmp(&b))
+                })
+                .map(|(before, _)| before)?;
+            sides.push(at);
+            if sides.len() > self.sides.len() {
+                return None;
+            }
         }
-        let into = self
-            .graph
-            .edges_directed(NodeIndex::new(side), Direction::Incoming)
-            .filter(|edge| !edge.weight().across.is_some_and(|space| reach.avoided[space]))
-            .map(|edge| (reach.seconds[edge.source().index()] + edge.weight().seconds, edge));
-        into.min_by(|(a, one), (b, other)| a.total_cmp(b).then(one.source().cmp(&other.source())))
-            .map(|(_, edge)| edge.source().index())
+        sides.reverse();
+        Some(sides)
     }
 
     /// A way along these sides of passages.
-    fn walked(&self, start: Point, sides: &[usize], to: Point, target: usize) -> Route {
+    fn walked(
+        &self,
+        start: (usize, Option<Xy>),
+        sides: &[usize],
+        target: (usize, Option<Xy>),
+    ) -> Route {
         let mut route = Route::default();
-        let mut at = (start.space.unwrap_or(target), start.xy);
+        let mut at = start;
         route.spaces.push(at.0);
         route.points.extend(at.1.map(|xy| (at.0, xy)));
         let ends = sides.iter().map(|&side| (self.sides[side].space, self.sides[side].at));
-        for (space, xy) in ends.chain(std::iter::once((target, to.xy))) {
+        for (space, xy) in ends.chain(std::iter::once(target)) {
             if space == at.0 {
                 self.cross(&mut route, space, at.1, xy);
             } else {
@@ -329,6 +343,12 @@ impl Footpaths {
         route.metres += across.metres;
         route.points.extend(across.points.into_iter().map(|xy| (space, xy)));
         route.points.push((space, to));
+    }
+}
+
+impl Reach {
+    fn avoids(&self, across: Option<usize>) -> bool {
+        across.is_some_and(|space| self.avoided[space])
     }
 }
 

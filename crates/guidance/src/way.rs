@@ -73,8 +73,7 @@ pub fn way(home: &Home, from: Stand<'_>, to: &str) -> Option<Way> {
     if (from.space.is_none() && from.xy.is_none()) || (to.space.is_none() && to.xy.is_none()) {
         return None;
     }
-    let reach = paths.from(from, &[]);
-    match paths.route(&reach, to) {
+    match paths.route(&paths.reach(&[]), from, to) {
         Some(route) => Some(along(home, &route)),
         None => straight(home, from, level, to),
     }

@@ -75,7 +75,9 @@ struct Map<'a> {
     places: Places<'a>,
     water: HomeNet,
     power: HomeNet,
+    /// By node: devices between the sources and it that anyone may work; and that anybody at all may.
     water_lines: Vec<u32>,
+    water_lines_of_all: Vec<u32>,
     power_lines: Vec<u32>,
     /// By place: reached by power without passing a breaker.
     bare: Vec<bool>,
@@ -90,12 +92,24 @@ impl<'a> Map<'a> {
         let power = HomeNet::of(home, &places, Net::Power, None);
         let operable = |node: Node| component(home, node).is_some_and(is_operable);
         let water_lines = lines_of_defence(&water.network, operable);
+        let holds = |node: Node| component(home, node).is_some_and(is_sound);
+        let water_lines_of_all = lines_of_defence(&water.network, holds);
         let power_lines = lines_of_defence(&power.network, operable);
         let sources = power.network.sources().to_vec();
         let breaker = |node: Node| component(home, node).is_some_and(|c| c.kind == Kind::Breaker);
         let bare = power.network.reached_from(&sources, breaker);
         let drains = ways_out(home, &places);
-        Self { home, places, water, power, water_lines, power_lines, bare, drains }
+        Self {
+            home,
+            places,
+            water,
+            power,
+            water_lines,
+            water_lines_of_all,
+            power_lines,
+            bare,
+            drains,
+        }
     }
 
     /// What holds for the house as a whole: water off, power off, the sewer relieved.
@@ -150,7 +164,9 @@ impl<'a> Map<'a> {
         let wet_kind = c.kind.is_water_fixture()
             && !matches!(c.kind, Kind::Appliance | Kind::AirHandler | Kind::MedicalDevice)
             || matches!(c.kind, Kind::WaterHeater | Kind::SupplyHose);
-        let member = self.is_member(&self.water, place) && !c.kind.is_source(Net::Water);
+        // What is the utility's is theirs to close and to repair.
+        let theirs = c.operable_by == OperableBy::Utility || c.kind.is_source(Net::Water);
+        let member = self.is_member(&self.water, place) && !theirs;
         if wet_kind || (member && c.kind != Kind::ReliefValve) {
             let lacks = self.water_cause(place, c);
             let weight = match c.kind {
@@ -190,11 +206,16 @@ impl<'a> Map<'a> {
 
     fn water_cause(&self, place: usize, c: &Component) -> Option<Cause> {
         let body = self.water.body.get(place).map_or(place, |node| index(*node));
-        match line(&self.water_lines, body) {
+        // A piece of the service before the main shutoff is cut off by the utility: to call them is the
+        // answer. What people use should have a device that they may work.
+        let lines = if c.kind.is_served() || c.kind == Kind::SupplyHose {
+            &self.water_lines
+        } else {
+            &self.water_lines_of_all
+        };
+        match line(lines, body) {
             NO_FEED => Some(self.unfed(Net::Water, c)),
             0 => Some(Cause::NoDevice(Net::Water, c.id.clone())),
-            // What comes from one side only: a basin with a hot stop and an open cold line has a way
-            // in without a stop, and that is what the search for the fewest devices found.
             _ => None,
         }
     }
@@ -338,8 +359,12 @@ fn line(lines: &[u32], place: usize) -> u32 {
 
 /// True if anyone in the house may work it, and nothing is known against it.
 fn is_operable(c: &Component) -> bool {
-    c.operable_by == OperableBy::Anyone
-        && !matches!(c.state(), DeviceState::Seized | DeviceState::LeaksBy)
+    c.operable_by == OperableBy::Anyone && is_sound(c)
+}
+
+/// True if nothing is known against it.
+fn is_sound(c: &Component) -> bool {
+    !matches!(c.state(), DeviceState::Seized | DeviceState::LeaksBy)
 }
 
 #[cfg(test)]
@@ -368,7 +393,12 @@ mod tests {
             seen: Vec::new(),
         };
         let answer = answer(home, &question, &Catalogue::english());
+        let Spot::Component(id) = &known.at else { panic!("{:?}", known.at) };
+        let kind = home.component(id).unwrap().kind;
         match known.trouble {
+            Trouble::Leak if !kind.is_served() && kind != Kind::SupplyHose => {
+                answer.mapped && !answer.sets.is_empty()
+            }
             Trouble::Leak | Trouble::Sparks => {
                 answer.mapped && answer.sets.iter().any(|set| set.by == By::Anyone)
             }

@@ -340,8 +340,11 @@ fn stem(home: &Home, set: &Set, wish: &Wish, many: usize) -> String {
         .collect();
     let label = wish.label.as_deref().map(slug).filter(|slug| !slug.is_empty());
     let base = label.unwrap_or_else(|| match &wish.space {
-        Some(space) => format!("{}-{}", slug(space), set.id),
-        None => set.id.clone(),
+        // The kitchen's kitchen sink is the kitchen sink.
+        Some(space) if !set.id.starts_with(&format!("{}-", slug(space))) => {
+            format!("{}-{}", slug(space), set.id)
+        }
+        _ => set.id.clone(),
     });
     let free = |stem: &str| {
         set.parts.iter().all(|part| {

@@ -237,6 +237,13 @@ fn text_table(text: &str, encoding: Encoding) -> Result<Table, TableError> {
     if text.trim().is_empty() {
         return Err(TableError::Empty);
     }
+    // One sign for the end of a line, so that lines are counted as an editor counts them.
+    let lines = if text.contains('\r') {
+        text.replace("\r\n", "\n").replace('\r', "\n")
+    } else {
+        text.to_owned()
+    };
+    let text = lines.as_str();
     let separator = separator.unwrap_or_else(|| sniff(text));
     // An odd number of quotation marks is an inch sign or a slip; quotes then mean nothing, or one of
     // them would swallow the rest of the file.
@@ -244,6 +251,8 @@ fn text_table(text: &str, encoding: Encoding) -> Result<Table, TableError> {
     let mut rows = Vec::new();
     let mut reader = records(text, separator, quoted);
     let mut record = csv::StringRecord::new();
+    let bytes = text.as_bytes();
+    let (mut line, mut counted) = (1, 0);
     while reader.read_record(&mut record).unwrap_or(false) {
         if rows.len() >= MOST_ROWS {
             return Err(TableError::TooManyRows);
@@ -251,8 +260,15 @@ fn text_table(text: &str, encoding: Encoding) -> Result<Table, TableError> {
         if record.len() > MOST_COLUMNS {
             return Err(TableError::TooManyColumns);
         }
-        let line = record.position().map_or(0, csv::Position::line);
-        let number = usize::try_from(line).unwrap_or(usize::MAX).saturating_add(skipped);
+        // The reader tells where it began to look; empty lines before the row are not the row.
+        let begin = record.position().map_or(0, csv::Position::byte);
+        let begin = usize::try_from(begin).unwrap_or(text.len()).min(text.len());
+        let blank =
+            bytes.get(begin..).unwrap_or_default().iter().take_while(|b| **b == b'\n').count();
+        let between = bytes.get(counted..begin + blank).unwrap_or_default();
+        line += between.iter().filter(|b| **b == b'\n').count();
+        counted = begin + blank;
+        let number = line + skipped;
         rows.push(Row { number, cells: record.iter().map(cell).collect() });
     }
     if rows.iter().all(Row::is_blank) {
@@ -563,6 +579,11 @@ mod tests {
         let table = read_text("a,b\n\"one\ntwo\",c\nd,e\n").unwrap();
         let numbers: Vec<usize> = table.sheets[0].rows.iter().map(|r| r.number).collect();
         assert_eq!(numbers, [1, 2, 4]);
+        for ends in ["\r\n", "\r"] {
+            let table = read_text(&"a,b\nc,d\n\ne,f\n".replace('\n', ends)).unwrap();
+            let numbers: Vec<usize> = table.sheets[0].rows.iter().map(|r| r.number).collect();
+            assert_eq!(numbers, [1, 2, 4], "{ends:?}");
+        }
         assert_eq!(texts(&table)[1], ["one two", "c"]);
         // A lone inch sign does not swallow the rest.
         let table = read_text("1,TV 55\" wall\n2,Hall\n3,Bath\n").unwrap();

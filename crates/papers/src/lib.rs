@@ -53,11 +53,3 @@ pub use order::{CannotPrint, DueLine, MoveInLine, Order, PackExtras, Sheet, Stag
 pub use paper::Paper;
 pub use phone::{NoPhonePage, PhonePage, phone_page};
 pub use printed::{Picture, Printed, TextBox, lay_out, lay_out_watched};
-
-#[doc(hidden)]
-pub fn scratch_dump(
-    sheet: Sheet,
-    order: &Order<'_>,
-) -> (Vec<u8>, std::collections::BTreeMap<String, Vec<u8>>) {
-    gather::gather(sheet, order).map(|g| (g.data, g.files)).unwrap_or_default()
-}

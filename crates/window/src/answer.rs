@@ -12,18 +12,12 @@ use crate::view::View;
 use crate::{after, call, more, place, plot, signs, troubles};
 
 /// What counts now: what can kill, and the step to do.
-pub(crate) fn now_ui(
-    ui: &mut Ui,
-    view: &View<'_>,
-    answer: &Answer,
-    pictures: &mut Pictures,
-    out: &mut Vec<Command>,
-) {
+pub(crate) fn now_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer, pictures: &mut Pictures) {
     cautions_ui(ui, view, &by_weight(&answer.cautions).0);
     if !answer.mapped {
         ui.add(egui::Label::new(soft(ui, view.text("not-mapped"))).wrap());
     }
-    steps::now_ui(ui, view, answer, pictures, out);
+    steps::now_ui(ui, view, answer, pictures);
 }
 
 /// The part of the answer that was turned to. Below the step to do now stand what else could hurt and

@@ -5,7 +5,7 @@
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::Receiver;
 
-use egui::{CentralPanel, Frame, Key, Panel, ScrollArea, Ui, vec2};
+use egui::{CentralPanel, Frame, Key, Panel, ScrollArea, Ui, UiBuilder, vec2};
 use quarterturn_guidance::{Answer, Catalogue, Way, fill};
 use quarterturn_home::{Date, History, Log};
 
@@ -20,9 +20,9 @@ use crate::search::Hit;
 use crate::session::Session;
 use crate::settings::Settings;
 use crate::spots::Row;
-use crate::tokens::{self, GAP, ONE_COLUMN, PART, PLAN_IN_COLUMN, Palette};
+use crate::tokens::{self, GAP, ONE_COLUMN, PART, PLAN_IN_COLUMN, Palette, TOUCH};
 use crate::view::View;
-use crate::{answer, caring, fonts, happened, map, plan, printing, spots, troubles};
+use crate::{answer, caring, fonts, happened, map, plan, printing, spots, steps, troubles};
 
 /// What was last asked for with [`Command::ChooseFile`], and when.
 #[derive(Debug)]
@@ -316,20 +316,44 @@ fn help_ui(
     } else {
         let width = (ui.available_width() * 0.48).clamp(480.0, 720.0);
         Panel::left("column").frame(part).resizable(false).exact_size(width).show(ui, |ui| {
-            if let Some(answer) = view.answer {
-                Panel::bottom("tabs").frame(Frame::new()).show_separator_line(false).show(
-                    ui,
-                    |ui| {
-                        ui.add_space(GAP);
-                        answer::tabs_ui(ui, view, answer, out);
-                    },
-                );
-            }
-            page(ui, turned, |ui| column_ui(ui, view, pictures, out));
+            let Some(answer) = view.answer else {
+                page(ui, turned, |ui| column_ui(ui, view, pictures, out));
+                return;
+            };
+            let foot = |ui: &mut Ui, out: &mut Vec<Command>| {
+                if view.asked.tab == Tab::Now {
+                    steps::replies_ui(ui, view, answer, out);
+                }
+                answer::tabs_ui(ui, view, answer, out);
+            };
+            over_a_foot(ui, foot, out, |ui, out| {
+                page(ui, turned, |ui| column_ui(ui, view, pictures, out));
+            });
         });
         CentralPanel::default().frame(part).show(ui, |ui| {
             plan::plan_ui(ui, view, pictures, out);
         });
+    }
+}
+
+/// A page over what stays in sight at its foot, which is as high as it was in the pass before.
+fn over_a_foot(
+    ui: &mut Ui,
+    foot: impl FnOnce(&mut Ui, &mut Vec<Command>),
+    out: &mut Vec<Command>,
+    page: impl FnOnce(&mut Ui, &mut Vec<Command>),
+) {
+    let id = ui.scope_id().with("foot");
+    let height = ui.data(|data| data.get_temp::<f32>(id)).unwrap_or(TOUCH);
+    let area = ui.available_rect_before_wrap();
+    let cut = (area.bottom() - height - GAP).max(area.top());
+    ui.scope_builder(UiBuilder::new().max_rect(area.with_max_y(cut)), |ui| page(ui, out));
+    let below = area.with_min_y(cut + GAP);
+    let used = ui.scope_builder(UiBuilder::new().max_rect(below), |ui| foot(ui, out));
+    let used = used.response.rect.height();
+    if (used - height).abs() > 0.5 {
+        ui.data_mut(|data| data.insert_temp(id, used));
+        ui.ctx().request_discard("the foot has another height");
     }
 }
 
@@ -339,7 +363,7 @@ fn column_ui(ui: &mut Ui, view: &View<'_>, pictures: &mut Pictures, out: &mut Ve
     match view.answer {
         Some(answer) => {
             if view.asked.tab == Tab::Now {
-                answer::now_ui(ui, view, answer, pictures, out);
+                answer::now_ui(ui, view, answer, pictures);
             } else {
                 answer::back_to_now_ui(ui, view, answer, out);
             }
@@ -355,9 +379,12 @@ fn narrow_ui(ui: &mut Ui, view: &View<'_>, pictures: &mut Pictures, out: &mut Ve
     match view.answer {
         Some(answer) => {
             if view.asked.tab == Tab::Now {
-                answer::now_ui(ui, view, answer, pictures, out);
+                answer::now_ui(ui, view, answer, pictures);
             } else {
                 answer::back_to_now_ui(ui, view, answer, out);
+            }
+            if view.asked.tab == Tab::Now {
+                steps::replies_ui(ui, view, answer, out);
             }
             ui.add_space(GAP);
             answer::tabs_ui(ui, view, answer, out);

@@ -109,7 +109,8 @@ fn settings_ui(ui: &mut Ui, view: &View<'_>, out: &mut Vec<Command>) {
     if button(ui, &view.text(key)).clicked() {
         out.push(Command::Motion(!view.motion));
     }
-    if ui.available_width() < ONE_COLUMN {
+    // In a narrow window there is no room for them in the bar.
+    if ui.ctx().content_rect().width() < ONE_COLUMN {
         sizes_ui(ui, view, out);
     }
 }

@@ -487,7 +487,3 @@ mod tests {
         }
     }
 }
-
-#[cfg(test)]
-#[path = "/tmp/gallery.rs"]
-mod gallery;

@@ -11,6 +11,7 @@ use crate::ask::Command;
 use crate::controls::{focus_ring, line};
 use crate::fonts::bold;
 use crate::marks::{Meaning, Pin};
+use crate::pins::covered;
 use crate::sheet::Sheet;
 use crate::system::System;
 use crate::tokens::{EDGE_ON_PLAN, INK_ON_PLAN, PIN_NOW, Palette, ROUND, TOUCH, size};
@@ -29,8 +30,7 @@ pub(crate) fn runs(view: &View<'_>, level: &Level, lines: &[Vec<String>]) -> Vec
 /// What the strokes on the plan mean, each with a sample.
 pub(crate) fn legend_ui(ui: &mut Ui, view: &View<'_>, level: &Level, lines: &[Vec<String>]) {
     // A step away there is no way to speak of.
-    let way =
-        view.way.filter(|way| way.metres >= AT_HAND && !stretches(way, level).is_empty());
+    let way = view.way.filter(|way| way.metres >= AT_HAND && !stretches(way, level).is_empty());
     let mut systems: Vec<System> = runs(view, level, lines).iter().map(|run| run.system).collect();
     systems.sort();
     systems.dedup();
@@ -105,15 +105,15 @@ pub(crate) fn stairs_ui(
     view: &View<'_>,
     level: &Level,
     sheet: &Sheet,
-    pins: &[(Pin, Pos2)],
+    taken: Vec<Rect>,
     out: &mut Vec<Command>,
 ) {
     // A guess knows of no stairs.
     let Some(way) = view.way.filter(|way| !way.is_guess) else { return };
-    let mut taken: Vec<Rect> = pins
-        .iter()
-        .map(|(_, place)| Rect::from_center_size(*place, Vec2::splat(PIN_NOW * 4.0)))
-        .collect();
+    let mut taken = taken;
+    for stretch in stretches(way, level) {
+        taken.extend(trail::footprints(sheet, &stretch));
+    }
     for stretch in stretches(way, level) {
         for (point, other, key) in [
             (stretch.points.first(), stretch.comes_from, "plan-comes-from"),
@@ -163,7 +163,7 @@ fn is_higher(home: &Home, this: &Level, other: &Level) -> bool {
     }
 }
 
-/// A place for something at a point that is within what is seen and covers no pin, if there is one.
+/// A place for something at a point that is within what is seen and covers nothing else, if there is one.
 fn beside(at: Pos2, size: Vec2, seen: Rect, taken: &[Rect]) -> Rect {
     const AWAY: f32 = 14.0;
     let half = size / 2.0;
@@ -186,15 +186,11 @@ fn beside(at: Pos2, size: Vec2, seen: Rect, taken: &[Rect]) -> Rect {
         vec2(0.0, y * 2.4),
         vec2(0.0, -y * 2.4),
     ];
-    let covered = |rect: Rect| -> f32 {
-        let own = if rect.contains(at) { 1e4 } else { 0.0 };
-        let over = taken.iter().map(|t| t.intersect(rect)).filter(|both| both.is_positive());
-        over.map(|both| both.area()).sum::<f32>() + own
-    };
+    let hidden = |rect: Rect| covered(rect, taken) + if rect.contains(at) { 1e4 } else { 0.0 };
     let best = places
         .into_iter()
         .map(|by| inside(at + by))
-        .min_by(|a, b| covered(*a).total_cmp(&covered(*b)));
+        .min_by(|a, b| hidden(*a).total_cmp(&hidden(*b)));
     best.unwrap_or_else(|| inside(at))
 }
 

@@ -9,7 +9,7 @@ use quarterturn_home::Level;
 use crate::ask::Command;
 use crate::controls::pin;
 use crate::fonts::bold;
-use crate::pins::{in_reading_order, spread, squares};
+use crate::pins::{covered, in_reading_order, spread, squares};
 use crate::sheet::{Sheet, shown_rows};
 use crate::spots::Row;
 use crate::system::System;
@@ -58,14 +58,15 @@ pub(crate) fn placed(view: &View<'_>, level: &Level, sheet: &Sheet) -> Vec<(Pin,
     pins.into_iter().zip(places).collect()
 }
 
-/// Draws the pins and lets them be pressed, in the order one reads them.
+/// Draws the pins and lets them be pressed, in the order one reads them. Gives what they and their names
+/// take up.
 pub(crate) fn pins_ui(
     ui: &mut Ui,
     view: &View<'_>,
     sheet: &Sheet,
     pins: &[(Pin, Pos2)],
     out: &mut Vec<Command>,
-) {
+) -> Vec<Rect> {
     let palette = Palette::of(ui);
     let places: Vec<Pos2> = pins.iter().map(|(_, place)| *place).collect();
     let squares = squares(&places, TOUCH);
@@ -86,12 +87,15 @@ pub(crate) fn pins_ui(
     let of = |meaning| pins.iter().find(|(pin, _)| pin.meaning == meaning);
     let (goal, trouble) = (of(Meaning::Goal), of(Meaning::Trouble));
     let goal_is_above = goal.zip(trouble).is_some_and(|((_, goal), (_, t))| goal.y <= t.y);
-    if let Some((pin, place)) = trouble {
-        name_ui(ui, sheet, pin, *place, goal.is_some() && !goal_is_above);
+    let mut taken = squares;
+    for (named, over) in [(goal, goal_is_above), (trouble, goal.is_some() && !goal_is_above)] {
+        if let Some((pin, place)) = named {
+            let others =
+                taken.iter().filter(|rect| rect.center() != *place).copied().collect::<Vec<_>>();
+            taken.push(name_ui(ui, sheet, pin, *place, over, &others));
+        }
     }
-    if let Some((pin, place)) = goal {
-        name_ui(ui, sheet, pin, *place, goal_is_above);
-    }
+    taken
 }
 
 fn spot_pins(view: &View<'_>, level: &Level, sheet: &Sheet) -> Vec<Pin> {
@@ -234,8 +238,8 @@ fn pulse(ui: &Ui, place: Pos2) {
     ui.ctx().request_repaint_after(FRAME);
 }
 
-/// The name over or under a pin, kept on the sheet.
-fn name_ui(ui: &Ui, sheet: &Sheet, pin: &Pin, place: Pos2, over: bool) {
+/// The name over, under or beside a pin: kept on the sheet, and over nothing else if that can be.
+fn name_ui(ui: &Ui, sheet: &Sheet, pin: &Pin, place: Pos2, over: bool, taken: &[Rect]) -> Rect {
     let font = FontId::new(size::SMALL, bold());
     let (fill, ink, radius) = match pin.meaning {
         Meaning::Trouble => {
@@ -248,17 +252,20 @@ fn name_ui(ui: &Ui, sheet: &Sheet, pin: &Pin, place: Pos2, over: bool) {
     };
     let galley = ui.painter().layout(pin.name.clone(), font, ink, 240.0);
     let size = galley.size() + vec2(16.0, 8.0);
-    let away = vec2(0.0, radius + size.y / 2.0);
-    let place_at = |over: bool| if over { place - away } else { place + away };
-    let fits = |over: bool| {
-        sheet.seen.y_range().contains(place_at(over).y + if over { -size.y } else { size.y } / 2.0)
-    };
-    let over = if fits(over) { over } else { !over };
-    let mut rect = Rect::from_center_size(place_at(over), size);
-    let beyond = (rect.right() - sheet.seen.right()).max(0.0);
-    let before = (sheet.seen.left() - rect.left()).max(0.0);
-    rect = rect.translate(vec2(before - beyond, 0.0));
+    let up = vec2(0.0, radius + size.y / 2.0);
+    let right = vec2(radius + size.x / 2.0, 0.0);
+    let first = if over { -up } else { up };
+    let rect = [first, -first, right, -right]
+        .into_iter()
+        .map(|away| sheet.within(Rect::from_center_size(place + away, size)))
+        .min_by(|a, b| {
+            let own = Rect::from_center_size(place, Vec2::splat(radius * 1.8));
+            let hidden = |rect: &Rect| covered(*rect, taken) + 4.0 * covered(*rect, &[own]);
+            hidden(a).total_cmp(&hidden(b))
+        })
+        .unwrap_or(Rect::from_center_size(place + first, size));
     ui.painter().rect_filled(rect.expand(1.5), ROUND, tokens::EDGE_ON_PLAN);
     ui.painter().rect_filled(rect, ROUND, fill);
     ui.painter().galley(rect.min + vec2(8.0, 4.0), galley, ink);
+    rect
 }

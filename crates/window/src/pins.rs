@@ -65,6 +65,12 @@ pub(crate) fn squares(places: &[Pos2], side: f32) -> Vec<Rect> {
     places.iter().enumerate().map(square).collect()
 }
 
+/// How much of `rect` lies over what is taken.
+pub(crate) fn covered(rect: Rect, taken: &[Rect]) -> f32 {
+    let both = taken.iter().map(|other| other.intersect(rect)).filter(|both| both.is_positive());
+    both.map(|both| both.area()).sum()
+}
+
 /// The pins by rows of this height from the top, in each from the left: as one reads.
 pub(crate) fn in_reading_order(places: &[Pos2], row: f32) -> Vec<usize> {
     let mut order: Vec<usize> = (0..places.len()).collect();

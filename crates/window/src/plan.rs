@@ -204,8 +204,8 @@ fn drawing_ui(
         let runs = leading::runs(view, level, &looking.lines);
         trail::lines(ui.painter(), &sheet, &runs);
         leading::way_ui(ui, view, level, &sheet, &pins);
-        marks::pins_ui(ui, view, &sheet, &pins, out);
-        leading::stairs_ui(ui, view, level, &sheet, &pins, out);
+        let taken = marks::pins_ui(ui, view, &sheet, &pins, out);
+        leading::stairs_ui(ui, view, level, &sheet, taken, out);
     });
     if background.has_focus() {
         let inside = sheet.seen.shrink(1.0);

@@ -94,6 +94,18 @@ impl Sheet {
         pos2(if self.is_mirrored { 1.0 - part.x } else { part.x }, part.y)
     }
 
+    /// The box moved as little as it takes to lie within what is seen.
+    pub(crate) fn within(&self, rect: Rect) -> Rect {
+        let inside = |from: f32, to: f32, least: f32, most: f32| {
+            if from < least { least - from } else { (most - to).min(0.0).max(least - from) }
+        };
+        let seen = self.seen.shrink(4.0);
+        rect.translate(vec2(
+            inside(rect.left(), rect.right(), seen.left(), seen.right()),
+            inside(rect.top(), rect.bottom(), seen.top(), seen.bottom()),
+        ))
+    }
+
     /// This many metres, in points of the screen.
     pub(crate) fn points(&self, metres: f64) -> f32 {
         as_f32(metres * self.scale)

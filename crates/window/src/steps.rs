@@ -8,35 +8,40 @@ use crate::ask::{Command, StepKey, Tab};
 use crate::controls::{button, card, line, main_button, plate, section, soft, strong, tall_button};
 use crate::pictures::{Picture, Pictures};
 use crate::system::System;
-use crate::tokens::{self, FIGURE, GAP, Palette, SIDE_BY_SIDE, size};
+use crate::tokens::{self, FIGURE, Palette, SIDE_BY_SIDE, size};
 use crate::view::View;
 use crate::{figures, place, practice, signs};
 
 /// The step to do now, or what comes after the last.
-pub(crate) fn now_ui(
-    ui: &mut Ui,
-    view: &View<'_>,
-    answer: &Answer,
-    pictures: &mut Pictures,
-    out: &mut Vec<Command>,
-) {
-    match view.asked.now(answer).and_then(|at| answer.steps.get(at).map(|step| (at, step))) {
-        Some((at, step)) => step_ui(ui, view, answer, at, step, pictures, out),
+pub(crate) fn now_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer, pictures: &mut Pictures) {
+    match step_now(view, answer) {
+        Some((at, step)) => step_ui(ui, view, answer, at, step, pictures),
         None if answer.steps.is_empty() => {}
         None => {
             first_card(ui, |ui| {
                 ui.label(strong(view.text("all-done"), size::ACT));
-                ui.label(view.text("all-done-hint"));
-                ui.add_space(GAP);
-                ui.horizontal_wrapped(|ui| {
-                    if main_button(ui, &view.text("go-after")).clicked() {
-                        out.push(Command::Turn(Tab::After));
-                    }
-                    take_back_ui(ui, view, out);
-                });
+                ui.add(egui::Label::new(view.text("all-done-hint")).wrap());
             });
         }
     }
+}
+
+/// How it turned out: the whole of what a person has to say. It stands where it is always in sight.
+pub(crate) fn replies_ui(ui: &mut Ui, view: &View<'_>, answer: &Answer, out: &mut Vec<Command>) {
+    ui.horizontal_wrapped(|ui| match step_now(view, answer) {
+        Some((_, step)) => buttons_ui(ui, view, step, out),
+        None => {
+            if !answer.steps.is_empty() && main_button(ui, &view.text("go-after")).clicked() {
+                out.push(Command::Turn(Tab::After));
+            }
+            take_back_ui(ui, view, out);
+        }
+    });
+}
+
+fn step_now<'a>(view: &View<'_>, answer: &'a Answer) -> Option<(usize, &'a Step)> {
+    let at = view.asked.now(answer)?;
+    answer.steps.get(at).map(|step| (at, step))
 }
 
 /// What is done and to be done at the same glance, with the way to take back what was done.
@@ -78,7 +83,6 @@ fn step_ui(
     at: usize,
     step: &Step,
     pictures: &mut Pictures,
-    out: &mut Vec<Command>,
 ) {
     first_card(ui, |ui| {
         let place = [count("n", as_number(at + 1)), count("of", as_number(answer.steps.len()))];
@@ -110,35 +114,30 @@ fn step_ui(
                 ui.vertical(words);
             });
         }
-        ui.add_space(4.0);
-        buttons_ui(ui, view, step, out);
     });
 }
 
-/// How it turned out: the whole of what a person has to say.
 fn buttons_ui(ui: &mut Ui, view: &View<'_>, step: &Step, out: &mut Vec<Command>) {
-    ui.horizontal_wrapped(|ui| {
-        if let Some(drill) = view.drill {
-            practice::found_ui(ui, view, drill, step, out);
-            return;
+    if let Some(drill) = view.drill {
+        practice::found_ui(ui, view, drill, step, out);
+        return;
+    }
+    let refusal = refusal(step.act);
+    let done = if refusal.is_some() { "it-worked" } else { "done" };
+    if main_button(ui, &view.text(done)).clicked() {
+        out.push(Command::Done(StepKey::of(step)));
+    }
+    if let Some(id) = &step.component {
+        if let Some(key) = refusal
+            && tall_button(ui, &view.text(key)).clicked()
+        {
+            out.push(Command::Failed(id.clone()));
         }
-        let refusal = refusal(step.act);
-        let done = if refusal.is_some() { "it-worked" } else { "done" };
-        if main_button(ui, &view.text(done)).clicked() {
-            out.push(Command::Done(StepKey::of(step)));
+        if refusal.is_some() && tall_button(ui, &view.text("out-of-reach")).clicked() {
+            out.push(Command::OutOfReach(id.clone()));
         }
-        if let Some(id) = &step.component {
-            if let Some(key) = refusal
-                && tall_button(ui, &view.text(key)).clicked()
-            {
-                out.push(Command::Failed(id.clone()));
-            }
-            if refusal.is_some() && tall_button(ui, &view.text("out-of-reach")).clicked() {
-                out.push(Command::OutOfReach(id.clone()));
-            }
-        }
-        take_back_ui(ui, view, out);
-    });
+    }
+    take_back_ui(ui, view, out);
 }
 
 fn take_back_ui(ui: &mut Ui, view: &View<'_>, out: &mut Vec<Command>) {

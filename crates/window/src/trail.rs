@@ -21,7 +21,7 @@ const HEAD: (f32, f32) = (15.0, 11.0);
 /// Around a pin that the way ends at.
 const AROUND: f32 = PIN_NOW * 1.9;
 /// Shorter than this, a way says nothing.
-const LEAST: f32 = 10.0;
+const LEAST: f32 = 28.0;
 
 /// A part of the way on the level that is shown.
 #[derive(Debug, Clone, PartialEq)]
@@ -89,6 +89,23 @@ pub(crate) fn way(
     if let (None, Some(start)) = (from, start) {
         painter.circle(start, 8.5, EDGE_ON_PLAN, Stroke::new(4.5, INK_ON_PLAN));
     }
+}
+
+/// What a stretch of the way takes up on the screen, in small boxes.
+pub(crate) fn footprints(sheet: &Sheet, stretch: &Stretch<'_>) -> Vec<Rect> {
+    const SIDE: f32 = 22.0;
+    let on_screen: Vec<Pos2> = stretch.points.iter().map(|&(x, y)| sheet.at(x, y)).collect();
+    let mut boxes = Vec::new();
+    for pair in on_screen.windows(2) {
+        let [from, to] = pair else { continue };
+        let (long, mut far) = (from.distance(*to), 0.0);
+        while far < long {
+            let middle = from.lerp(*to, far / long);
+            boxes.push(Rect::from_center_size(middle, vec2(SIDE, SIDE)));
+            far += SIDE;
+        }
+    }
+    boxes
 }
 
 /// A line with round corners and ends.

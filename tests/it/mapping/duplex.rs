@@ -68,7 +68,11 @@ fn every_element_is_on_its_circuit_or_told_as_unknown() {
     // The service before the panels is not in the table: that is what is missing next.
     assert!(missing(home).list.iter().any(|item| item.said.key == "missing-panel"));
     // Taken in a second time, it adds no breaker.
-    let again = quarterturn_mapping::import(home, &table, &guess, &Into::default(), &Catalogue::english());
-    let new = again.components.iter().filter(|c| c.kind == Kind::Breaker && home.component(&c.id).is_none());
+    let again =
+        quarterturn_mapping::import(home, &table, &guess, &Into::default(), &Catalogue::english());
+    let new = again
+        .components
+        .iter()
+        .filter(|c| c.kind == Kind::Breaker && home.component(&c.id).is_none());
     assert_eq!(new.count(), 0);
 }

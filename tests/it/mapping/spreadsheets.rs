@@ -56,9 +56,13 @@ fn ods(rows: &str) -> Vec<u8> {
 
 fn ods_row(cells: &[&str]) -> String {
     let cell = |text: &&str| match text.parse::<f64>() {
-        Ok(number) => format!(r#"<table:table-cell office:value-type="float" office:value="{number}"><text:p>{text}</text:p></table:table-cell>"#),
+        Ok(number) => format!(
+            r#"<table:table-cell office:value-type="float" office:value="{number}"><text:p>{text}</text:p></table:table-cell>"#
+        ),
         Err(_) if text.is_empty() => "<table:table-cell/>".to_owned(),
-        Err(_) => format!(r#"<table:table-cell office:value-type="string"><text:p>{text}</text:p></table:table-cell>"#),
+        Err(_) => format!(
+            r#"<table:table-cell office:value-type="string"><text:p>{text}</text:p></table:table-cell>"#
+        ),
     };
     format!("<table:table-row>{}</table:table-row>", cells.iter().map(cell).collect::<String>())
 }
@@ -66,9 +70,20 @@ fn ods_row(cells: &[&str]) -> String {
 #[test]
 fn a_workbook_with_numbers_formulas_dates_and_errors_is_read_and_explained() {
     let rows = [
-        format!("<row r=\"2\">{}{}{}</row>", text("B2", "Circuit"), text("C2", "Description"), text("D2", "Amps")),
-        format!("<row r=\"3\"><c r=\"B3\"><v>1</v></c>{}<c r=\"D3\"><v>20</v></c></row>", text("C3", "Kitchen &amp; hall")),
-        format!("<row r=\"4\"><c r=\"B4\"><f>B3+2</f><v>3</v></c>{}<c r=\"D4\"><v>15</v></c></row>", text("C4", "Bath")),
+        format!(
+            "<row r=\"2\">{}{}{}</row>",
+            text("B2", "Circuit"),
+            text("C2", "Description"),
+            text("D2", "Amps")
+        ),
+        format!(
+            "<row r=\"3\"><c r=\"B3\"><v>1</v></c>{}<c r=\"D3\"><v>20</v></c></row>",
+            text("C3", "Kitchen &amp; hall")
+        ),
+        format!(
+            "<row r=\"4\"><c r=\"B4\"><f>B3+2</f><v>3</v></c>{}<c r=\"D4\"><v>15</v></c></row>",
+            text("C4", "Bath")
+        ),
         format!("<row r=\"5\"><c r=\"B5\"><f>B4+2</f></c>{}</row>", text("C5", "Den")),
         format!("<row r=\"6\"><c r=\"B6\" s=\"1\"><v>45295</v></c>{}</row>", text("C6", "Dryer")),
         format!("<row r=\"7\"><c r=\"B7\" t=\"e\"><v>#REF!</v></c>{}</row>", text("C7", "Attic")),
@@ -81,7 +96,8 @@ fn a_workbook_with_numbers_formulas_dates_and_errors_is_read_and_explained() {
     let import = import(&Home::default(), &table, &guess, &Into::default(), &Catalogue::english());
     let circuits: Vec<&str> = import.circuits.iter().map(|c| c.circuit.as_str()).collect();
     assert_eq!(circuits, ["1", "3", "9,11"]);
-    let left: Vec<(usize, &str)> = import.left.iter().map(|told| (told.row, told.why.key)).collect();
+    let left: Vec<(usize, &str)> =
+        import.left.iter().map(|told| (told.row, told.why.key)).collect();
     assert_eq!(left, [(5, "import-formula"), (6, "import-date"), (7, "import-error")]);
     assert!(import.components.iter().any(|c| c.name == "Breaker 1, Kitchen & hall"));
 }
@@ -129,7 +145,8 @@ fn small_files_that_ask_for_much_memory_are_refused() {
 
 #[test]
 fn a_formula_that_failed_is_marked_in_its_cell() {
-    let rows = format!("<row r=\"1\"><c r=\"A1\" t=\"e\"><v>#DIV/0!</v></c>{}</row>", text("B1", "x"));
+    let rows =
+        format!("<row r=\"1\"><c r=\"A1\" t=\"e\"><v>#DIV/0!</v></c>{}</row>", text("B1", "x"));
     let table = read_table(&xlsx(&rows)).unwrap();
     assert_eq!(table.sheets[0].rows[0].cells[0].odd, Some(Odd::Error));
 }

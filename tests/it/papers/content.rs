@@ -7,13 +7,8 @@ use quarterturn_papers::Sheet;
 use super::{printed, squeezed, text};
 
 fn asked(home: &Home, trouble: Trouble, language: &str) -> quarterturn_guidance::Answer {
-    let question = Question {
-        trouble,
-        at: Spot::Home,
-        from: None,
-        failed: Vec::new(),
-        seen: Vec::new(),
-    };
+    let question =
+        Question { trouble, at: Spot::Home, from: None, failed: Vec::new(), seen: Vec::new() };
     let words = Catalogue::find(language).unwrap();
     answer_on(home, &question, &words, Some("2026-11-25".parse().unwrap()))
 }
@@ -26,13 +21,15 @@ fn the_fridge_door_tells_what_the_screen_tells() {
             let told = text(&sheet);
             for &trouble in Trouble::ALL.iter().filter(|t| t.is_leave_first()) {
                 let answer = asked(&home, trouble, language);
-                for step in answer.steps.iter().filter(|s| matches!(s.act, Act::Leave | Act::Call)) {
+                for step in answer.steps.iter().filter(|s| matches!(s.act, Act::Leave | Act::Call))
+                {
                     assert!(told.contains(&squeezed(&step.text)), "{example}: {}", step.text);
                 }
                 let danger = answer.cautions.iter().find(|c| c.signal == Signal::Danger).unwrap();
                 assert!(told.contains(&squeezed(&danger.text)), "{example}: {}", danger.text);
             }
-            for trouble in [Trouble::Leak, Trouble::Shock, Trouble::Sparks, Trouble::WaterNearPower] {
+            for trouble in [Trouble::Leak, Trouble::Shock, Trouble::Sparks, Trouble::WaterNearPower]
+            {
                 let answer = asked(&home, trouble, language);
                 let first = &answer.steps[0].text;
                 let at = told.find(&squeezed(first));

@@ -118,8 +118,7 @@ pub(super) fn rule_3_nobody_into_live_water(told: &Told<'_>) -> Held {
             ));
         }
     }
-    let in_water =
-        |id: &str| is_electrical(told.house.part(id).kind) && water.is_around(told, id);
+    let in_water = |id: &str| is_electrical(told.house.part(id).kind) && water.is_around(told, id);
     let plugs = || answer.steps.iter().filter(|step| matches!(step.act, Act::Unplug | Act::Reset));
     if let Spot::Component(id) = &told.question.at
         && in_water(id)

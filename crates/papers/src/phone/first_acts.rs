@@ -9,7 +9,7 @@ use quarterturn_home::Home;
 use super::branches::Asked;
 use super::dial;
 use super::escape::html;
-use super::table::{emergency_phone, group};
+use super::table::{emergency_phone, group, place_to_tell};
 
 /// The first acts of every trouble, in every language.
 #[derive(Debug)]
@@ -84,13 +84,17 @@ impl<'a> FirstActs<'a> {
 
     /// The numbers to call.
     fn numbers(&self, words: &Catalogue) -> String {
-        let mut list =
-            format!("<h2>{}</h2>\n<ul class=\"numbers\">\n", html(&words.text("phone-call")));
+        let mut list = format!(
+            "<h2>{}</h2>\n<p class=\"where-i-am\">{} <b class=\"address\">{}</b></p>\n<ul class=\"numbers\">\n",
+            html(&words.text("phone-call")),
+            html(&words.text("phone-read-out")),
+            html(place_to_tell(self.home)),
+        );
         let emergency = emergency_phone(self.home);
         match emergency {
             Some(phone) => {
                 let said = words.text("role-emergency");
-                list.push_str(&number(&said, phone));
+                list.push_str(&number(&said, phone, None));
             }
             None => list
                 .push_str(&format!("<li>{}</li>\n", html(&words.text("phone-emergency-missing")))),
@@ -98,7 +102,7 @@ impl<'a> FirstActs<'a> {
         for contact in &self.home.contacts {
             match contact.phone.as_deref() {
                 Some(phone) if Some(phone) != emergency => {
-                    list.push_str(&number(&contact.name, phone));
+                    list.push_str(&number(&contact.name, phone, contact.hours.as_deref()));
                 }
                 _ => {}
             }
@@ -178,11 +182,12 @@ fn in_groups() -> Vec<Trouble> {
     troubles
 }
 
-fn number(name: &str, phone: &str) -> String {
+fn number(name: &str, phone: &str, hours: Option<&str>) -> String {
     let shown = html(phone);
     let shown = match dial::tel(phone) {
         Some(tel) => format!("<a href=\"{}\">{shown}</a>", html(&tel)),
         None => format!("<b>{shown}</b>"),
     };
-    format!("<li>{shown} <span>{}</span></li>\n", html(name))
+    let hours = hours.map(|hours| format!("<br><i class=\"soft\">{}</i>", html(hours)));
+    format!("<li>{shown} <span>{}{}</span></li>\n", html(name), hours.unwrap_or_default())
 }

@@ -340,6 +340,12 @@ pub(super) fn emergency_phone(home: &Home) -> Option<&str> {
     home.emergency_phone.as_deref().or_else(|| contact?.phone.as_deref())
 }
 
+/// What one tells on the telephone of where one is: the address, or else what the home is called.
+pub(super) fn place_to_tell(home: &Home) -> &str {
+    let address = home.address.as_deref().map(str::trim).filter(|address| !address.is_empty());
+    address.unwrap_or(&home.name)
+}
+
 /// Troubles that are told together: danger to life, water, drains, power, cooling, control.
 pub(super) fn group(trouble: Trouble) -> u32 {
     match trouble {

@@ -105,7 +105,11 @@ pub(crate) fn canvas_ui(
         ui.shrink_clip_rect(area);
         light::paper(ui, view, level, &picture, &sheet, None);
         if let Some(at) = ground.interact_pointer_pos().filter(|_| ground.clicked()) {
-            touches.push(Touch::Pressed { level: level.id.clone(), at: sheet.metres(at), on: None });
+            touches.push(Touch::Pressed {
+                level: level.id.clone(),
+                at: sheet.metres(at),
+                on: None,
+            });
         }
         pins_ui(ui, view, state, level, marks, &sheet, &mut touches);
     });

@@ -6,12 +6,14 @@ use quarterturn_guidance::{Catalogue, Trouble, fill};
 use quarterturn_home::{Component, Date, DeviceState, Home};
 use serde::Serialize;
 
-use super::{NONE, Tables, as_number, emergency_phone, group};
+use super::{NONE, Tables, as_number, emergency_phone, group, place_to_tell};
 use crate::phone::escape::json_in_script;
 use crate::phone::plan::{self, Plans};
 use crate::phone::system::System;
 use crate::phone::{NoPhonePage, dial};
 
+/// Name, number as written, number to dial, hours. The emergency number has no name of the home's.
+type ContactRow<'a> = (&'a str, &'a str, Option<String>, &'a str);
 /// Name, picture, where that lies (left, top, width, height), 1 if it is mirrored.
 type LevelRow<'a> = (&'a str, &'a str, Vec<i32>, i32);
 /// Name, level, corners, 1 if it is outdoors.
@@ -26,13 +28,13 @@ type TroubleRow = (&'static str, i32, i32, u32, i32, i32, Vec<[i32; 4]>);
 #[derive(Debug, Serialize)]
 struct Written<'a> {
     home: &'a str,
-    address: Option<&'a str>,
+    /// What one tells of where one is.
+    address: &'a str,
     /// Language of the home's own names.
     own: Option<&'a str>,
     langs: Vec<(&'a str, &'a str)>,
     emergency: Option<(&'a str, Option<String>)>,
-    /// Name, number as written, number to dial. The emergency number has no name of the home's.
-    contacts: Vec<(&'a str, &'a str, Option<String>)>,
+    contacts: Vec<ContactRow<'a>>,
     usual: i32,
     ui: BTreeMap<&'static str, i32>,
     words: Vec<Vec<&'a str>>,
@@ -166,7 +168,7 @@ impl Tables<'_> {
         let phone = emergency_phone(home);
         let written = Written {
             home: &home.name,
-            address: home.address.as_deref().map(str::trim).filter(|address| !address.is_empty()),
+            address: place_to_tell(home),
             own: home.language.as_deref(),
             langs: Catalogue::languages().iter().map(|l| (l.tag, l.name.as_str())).collect(),
             emergency: phone.map(|phone| (phone, dial::tel(phone))),
@@ -244,13 +246,16 @@ impl Tables<'_> {
 }
 
 /// The emergency number, and every contact that has another.
-fn numbers(home: &Home) -> Vec<(&str, &str, Option<String>)> {
+fn numbers(home: &Home) -> Vec<ContactRow<'_>> {
     let emergency = emergency_phone(home);
-    let others = home.contacts.iter().filter_map(|c| Some((c.name.as_str(), c.phone.as_deref()?)));
+    let others = home.contacts.iter().filter_map(|contact| {
+        let hours = contact.hours.as_deref().unwrap_or_default();
+        Some((contact.name.as_str(), contact.phone.as_deref()?, hours))
+    });
     emergency
         .into_iter()
-        .map(|phone| ("", phone))
-        .chain(others.filter(|(_, phone)| Some(*phone) != emergency))
-        .map(|(name, phone)| (name, phone, dial::tel(phone)))
+        .map(|phone| ("", phone, ""))
+        .chain(others.filter(|(_, phone, _)| Some(*phone) != emergency))
+        .map(|(name, phone, hours)| (name, phone, dial::tel(phone), hours))
         .collect()
 }
