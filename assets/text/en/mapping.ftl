@@ -159,7 +159,6 @@ words-part-light = light, lights, lighting, luminaire*, lamp, lamps, sconce, pen
 words-part-receptacle = outlet, outlets, receptacle, receptacles, socket, sockets, plug, plugs, poweroutlet, ifcoutlettype, ifcoutlet
 words-part-gfci = gfci, gfi, rcd, ground fault
 words-part-thermostat = thermostat, thermostats
-words-part-panel = panelboard, distribution board, sub panel, subpanel
 words-part-appliance = appliance, microwave, range, oven, cooker, refrigerator, dishwasher, disposer, dryer, washer, fan, furnace, boiler, pump, heater, charger, opener, air conditioner, ifcelectricappliancetype, ifcfantype, ifcpumptype, ifcboilertype
 words-yes-two-pole = 2p, dp, double, double pole, two pole, 2 pole
 words-drain = drain*, sewer*, soil, waste, branch drain, vent, standpipe

@@ -253,3 +253,10 @@ paper-cli-failed = { $title }: could not be made: { $why }. This is a fault of t
 paper-cli-picture = { $path }: this picture could not be read, so the papers are without it: { $why }. Put the file in the home’s folder, or take its path out of the home file.
 paper-cli-unwritten = { $path }: this could not be written: { $why }. Give a folder that you may write in: --to DIR.
 paper-cli-no-day = The machine’s clock cannot be read. Give the day: --today 2026-05-02.
+
+## Log of troubles
+paper-log = What happened here
+paper-log-when = { $day }, { $time }
+paper-log-failed = Did not work: { $devices }
+paper-log-seen = { $device }: { $seen }
+paper-log-solved = It ended with: { $devices }

@@ -159,7 +159,6 @@ words-part-light = luz, luces, luminaria*, lámpara*, alumbrado, aplique
 words-part-receptacle = enchufe, enchufes, toma, tomas, tomacorriente*, contacto
 words-part-gfci = diferencial, protección diferencial
 words-part-thermostat = termostato, termostatos
-words-part-panel = cuadro, subcuadro, tablero
 words-part-appliance = aparato, microondas, horno, cocina eléctrica, frigorífico, lavavajillas, secadora, lavadora, ventilador, caldera, bomba, calentador, cargador, aire acondicionado
 words-yes-two-pole = bipolar, doble polo, dos polos
 words-drain = desagüe*, alcantarilla*, bajante*, fecales, sifón, saneamiento

@@ -253,3 +253,10 @@ paper-cli-failed = { $title }: no se pudo hacer: { $why }. Es un error del progr
 paper-cli-picture = { $path }: no se pudo leer esta imagen, así que los papeles van sin ella: { $why }. Ponga el archivo en la carpeta de la casa, o quite su ruta del archivo de la casa.
 paper-cli-unwritten = { $path }: no se pudo escribir: { $why }. Dé una carpeta en la que pueda escribir: --to DIR.
 paper-cli-no-day = No se puede leer el reloj de la máquina. Dé el día: --today 2026-05-02.
+
+## Log of troubles
+paper-log = Qué pasó aquí
+paper-log-when = { $day }, { $time }
+paper-log-failed = No funcionó: { $devices }
+paper-log-seen = { $device }: { $seen }
+paper-log-solved = Terminó con: { $devices }

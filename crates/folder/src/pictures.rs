@@ -8,7 +8,7 @@ use std::io::{ErrorKind, Write as _};
 use quarterturn_home::Home;
 
 use crate::folder::read_at_most;
-use crate::kinds::{LARGEST_FILE_MIB, LARGEST_HOME_MIB};
+use crate::kinds::{LARGEST_FILE_MIB, LARGEST_HOME_MIB, belongs};
 use crate::{Folder, FolderError, Hold, Stamp};
 
 impl Folder {
@@ -27,6 +27,26 @@ impl Folder {
     /// If it is no JPEG, PNG or WebP, or cannot be written.
     pub fn store_plan(&self, level: &str, bytes: &[u8]) -> Result<String, FolderError> {
         self.store("plans", level, bytes)
+    }
+
+    /// Stores a plan or photo under the path that a home names it by, as in a copy of that home. A file
+    /// that is there already stays.
+    ///
+    /// # Errors
+    /// If it is no path of a plan or photo, or cannot be written.
+    pub fn store_as(&self, path: &str, bytes: &[u8]) -> Result<(), FolderError> {
+        if belongs(path).is_none() {
+            return Err(FolderError::BadName { name: path.to_owned() });
+        }
+        let file = self.root().join(path);
+        let full = crate::replace::parent(&file);
+        std::fs::create_dir_all(full).map_err(|error| FolderError::writing(full, error))?;
+        match crate::replace::create_with(&file, |file| file.write_all(bytes)) {
+            Err(error) if error.kind() != ErrorKind::AlreadyExists => {
+                Err(FolderError::writing(&file, error))
+            }
+            _ => Ok(()),
+        }
     }
 
     /// Plans and photos that neither the home, nor anything unsaved, nor the backup refers to, in order. They are never

@@ -2,7 +2,7 @@
 //! every spot of the three example homes.
 
 use criterion::{Criterion, criterion_group, criterion_main};
-use quarterturn_guidance::{Catalogue, Question, Spot, Trouble, answer, spots};
+use quarterturn_guidance::{Catalogue, Question, Spot, Stand, Trouble, answer, spots, trace, way};
 use quarterturn_home::{Home, open};
 
 const HOMES: [(&str, &str); 3] = [
@@ -36,6 +36,17 @@ fn answers(bench: &mut Criterion) {
     for (name, question) in &cases {
         group.bench_function(*name, |b| b.iter(|| answer(&home, question, &words)));
     }
+    // What walking through doors costs: the same house as if it had none.
+    let doorless = Home { passages: Vec::new(), ..example() };
+    group.bench_function("leak at the kitchen sink, straight through the walls", |b| {
+        b.iter(|| answer(&doorless, &cases[0].1, &words));
+    });
+    group.bench_function("way from the kitchen sink to the main", |b| {
+        b.iter(|| way(&home, Stand::Component("kitchen-sink"), "house-main"));
+    });
+    group.bench_function("trace from the main to the kitchen sink", |b| {
+        b.iter(|| trace(&home, Trouble::Leak, &at("kitchen-sink"), "house-main"));
+    });
     group.sample_size(10);
     for (name, text) in HOMES {
         let home = open(name, text).home.unwrap_or_default();

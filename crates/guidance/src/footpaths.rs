@@ -248,8 +248,7 @@ impl Footpaths {
         to: Point,
     ) -> Option<(f64, Option<(usize, usize)>)> {
         let (start, target) = (from.space?, to.space?);
-        let within =
-            (start == target).then(|| (self.seconds_across(start, from.xy, to.xy), None));
+        let within = (start == target).then(|| (self.seconds_across(start, from.xy, to.xy), None));
         let ends = |space: usize, xy: Option<Xy>| -> Vec<(usize, f64)> {
             let sides = self.sides_of(space).iter();
             sides.map(|&s| (s, self.seconds_across(space, xy, self.sides[s].at))).collect()

@@ -1,8 +1,6 @@
 //! Who can walk where in one question, how long it takes, and whether water is in the way.
 
-use std::cell::{OnceCell, RefCell};
-use std::collections::BTreeMap;
-use std::rc::Rc;
+use std::cell::OnceCell;
 
 use quarterturn_home::Home;
 
@@ -17,7 +15,9 @@ pub(crate) struct Walks<'a> {
     /// Spaces that nobody walks across: the water in them may be live.
     barred: Vec<bool>,
     paths: OnceCell<Footpaths>,
-    reaches: RefCell<BTreeMap<Key, Rc<Reaches>>>,
+    past_water: OnceCell<Reach>,
+    past_live_water: OnceCell<Reach>,
+    anywhere: OnceCell<Reach>,
 }
 
 /// A walk from one point to another.
@@ -33,19 +33,17 @@ pub(crate) enum Walk {
     Unknown,
 }
 
-/// A point, as it can be looked up.
-type Key = (Option<usize>, Option<(u64, u64)>);
-
-/// How far one gets from a point: past all water, past live water, by any way.
-struct Reaches {
-    dry: Reach,
-    wet: OnceCell<Reach>,
-    any: OnceCell<Reach>,
-}
-
 impl<'a> Walks<'a> {
     pub(crate) fn new(home: &'a Home, wet: Vec<bool>, barred: Vec<bool>) -> Self {
-        Self { home, wet, barred, paths: OnceCell::new(), reaches: RefCell::new(BTreeMap::new()) }
+        Self {
+            home,
+            wet,
+            barred,
+            paths: OnceCell::new(),
+            past_water: OnceCell::new(),
+            past_live_water: OnceCell::new(),
+            anywhere: OnceCell::new(),
+        }
     }
 
     /// Likely seconds for someone who takes their time: by the passages, past water if that can be;
@@ -62,19 +60,17 @@ impl<'a> Walks<'a> {
         if paths.is_empty() {
             return Walk::Unknown;
         }
-        let reaches = self.reaches(from);
-        if let Some(seconds) = paths.seconds(&reaches.dry, to) {
+        if let Some(seconds) = paths.seconds(self.past_water(), from, to) {
             return Walk::Dry(seconds);
         }
         if !self.wet.contains(&true) && !self.barred.contains(&true) {
             return Walk::Unknown;
         }
-        let wet = reaches.wet.get_or_init(|| paths.from(from, &self.barred));
-        if let Some(seconds) = paths.seconds(wet, to) {
+        if let Some(seconds) = paths.seconds(self.past_live_water(), from, to) {
             return Walk::Wet(seconds);
         }
-        let any = reaches.any.get_or_init(|| paths.from(from, &[]));
-        if paths.seconds(any, to).is_some() { Walk::Barred } else { Walk::Unknown }
+        let anywhere = self.anywhere.get_or_init(|| paths.reach(&[]));
+        if paths.seconds(anywhere, from, to).is_some() { Walk::Barred } else { Walk::Unknown }
     }
 
     /// True if every way leads through water that may be live.
@@ -92,8 +88,7 @@ impl<'a> Walks<'a> {
         if !self.is_wet(from, || to) {
             return Vec::new();
         }
-        let reaches = self.reaches(from);
-        let route = reaches.wet.get().and_then(|wet| self.paths().route(wet, to));
+        let route = self.paths().route(self.past_live_water(), from, to);
         let spaces = route.map(|route| route.spaces).unwrap_or_default();
         let last = spaces.len().saturating_sub(1);
         let between = spaces.into_iter().take(last).skip(1);
@@ -104,16 +99,15 @@ impl<'a> Walks<'a> {
         self.paths.get_or_init(|| Footpaths::new(self.home))
     }
 
-    fn reaches(&self, from: Point) -> Rc<Reaches> {
-        let key = (from.space, from.xy.map(|(x, y)| (x.to_bits(), y.to_bits())));
-        if let Some(known) = self.reaches.borrow().get(&key) {
-            return Rc::clone(known);
-        }
-        let avoided: Vec<bool> =
-            self.wet.iter().zip(&self.barred).map(|(wet, barred)| *wet || *barred).collect();
-        let dry = self.paths().from(from, &avoided);
-        let new = Rc::new(Reaches { dry, wet: OnceCell::new(), any: OnceCell::new() });
-        self.reaches.borrow_mut().insert(key, Rc::clone(&new));
-        new
+    fn past_water(&self) -> &Reach {
+        self.past_water.get_or_init(|| {
+            let both = self.wet.iter().zip(&self.barred);
+            let avoided: Vec<bool> = both.map(|(wet, barred)| *wet || *barred).collect();
+            self.paths().reach(&avoided)
+        })
+    }
+
+    fn past_live_water(&self) -> &Reach {
+        self.past_live_water.get_or_init(|| self.paths().reach(&self.barred))
     }
 }

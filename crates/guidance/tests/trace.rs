@@ -1,6 +1,6 @@
 //! Lines between devices and spots: read off the examples by hand, and against brute force.
 
-#![expect(clippy::unwrap_used, clippy::indexing_slicing, reason = "a test")]
+#![expect(clippy::unwrap_used, reason = "a test")]
 
 use std::collections::BTreeSet;
 

@@ -128,11 +128,11 @@ fn the_time_is_that_of_the_way_through_the_doors() {
     let told = leak(&home, Some("bedroom"), &[]);
     let main = told.sets.iter().find(|set| set.close == ["main"]).unwrap();
     let by_hand: f64 = 7.0 * 1.1 / 0.9144 + 3.0 * 2.0 + 10.0;
-    assert_eq!(main.seconds, by_hand.round());
+    assert!((main.seconds - by_hand).abs() <= 0.5, "{} {by_hand}", main.seconds);
     // Straight through the walls, as without doors: 7 m, four tenths more, one door.
     home.passages.clear();
     let told = leak(&home, Some("bedroom"), &[]);
     let main = told.sets.iter().find(|set| set.close == ["main"]).unwrap();
     let by_hand: f64 = 7.0 * 1.4 / 0.9144 + 2.0 + 10.0;
-    assert_eq!(main.seconds, by_hand.round());
+    assert!((main.seconds - by_hand).abs() <= 0.5, "{} {by_hand}", main.seconds);
 }

@@ -328,7 +328,7 @@ mod tests {
     }
 
     proptest! {
-        /// For one thing the expected walks are within half a walk of the best that any strategy
+        /// For one thing the expected walks are within one walk of the best that any strategy
         /// could do (brute force), and for several none is ever above the bound.
         #[test]
         fn likely_devices_are_found_sooner_and_never_beyond_the_bound(

@@ -1,5 +1,6 @@
 //! Putting a home on its map: pictures, lines, proposals, panel tables, what is still missing.
 
+mod circuit_hints;
 mod circuit_text;
 mod columns;
 mod find_circuits;
@@ -27,7 +28,7 @@ pub use find_circuits::{Device, Found, NextWalk, Search, Switched, Walk};
 pub use lines::{Refusal, Why, may_connect, media_between};
 pub use missing::{Fix, Item, Missing, missing};
 pub use order::Lack;
-pub use panel_table::{Circuit, Import, Into, RowNote, import};
+pub use panel_table::{Circuit, Import, ImportTo, RowNote, import};
 pub use picture::{LONGEST_SIDE, OtherKind, Picture, PictureError, PictureKind, Progress};
 pub use propose::{Proposal, accept, accept_all, proposals, proposals_for};
 pub use rooms::{Drawn, Laid, Overlap, Rectangle, lay_out, snapped};

@@ -19,7 +19,7 @@ use crate::words::{folded, is, says};
 
 /// Where a directory without a column for the panel belongs.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
-pub struct Into {
+pub struct ImportTo {
     /// Id of the panel; `None` for a new one.
     pub panel: Option<String>,
     /// Id of the space that a new panel stands in.
@@ -81,7 +81,13 @@ impl Import {
 
 /// Reads a table as a guess says, perhaps one that a person has changed.
 #[must_use]
-pub fn import(home: &Home, table: &Table, guess: &Guess, into: &Into, words: &Catalogue) -> Import {
+pub fn import(
+    home: &Home,
+    table: &Table,
+    guess: &Guess,
+    into: &ImportTo,
+    words: &Catalogue,
+) -> Import {
     let mut reading = Reading::new(home, guess, into, words);
     let rows = guess.rows(table);
     reading.find_panels(rows);
@@ -115,7 +121,7 @@ struct Gathered {
 struct Reading<'a> {
     home: &'a Home,
     guess: &'a Guess,
-    into: &'a Into,
+    into: &'a ImportTo,
     words: &'a Catalogue,
     sides: Vec<Side>,
     /// Panel ids by what the table calls them, folded.
@@ -129,7 +135,7 @@ struct Reading<'a> {
 }
 
 impl<'a> Reading<'a> {
-    fn new(home: &'a Home, guess: &'a Guess, into: &'a Into, words: &'a Catalogue) -> Self {
+    fn new(home: &'a Home, guess: &'a Guess, into: &'a ImportTo, words: &'a Catalogue) -> Self {
         let all = |wanted: Column| -> Vec<usize> {
             guess
                 .columns
@@ -656,7 +662,7 @@ mod tests {
     fn imported(home: &Home, text: &str) -> Import {
         let table = read_text(text).unwrap();
         let guess = guess(&table);
-        let import = import(home, &table, &guess, &Into::default(), &Catalogue::english());
+        let import = import(home, &table, &guess, &ImportTo::default(), &Catalogue::english());
         // Every row is somewhere, whatever it holds.
         let mut rows: BTreeSet<usize> =
             import.circuits.iter().flat_map(|c| c.rows.clone()).collect();

@@ -50,7 +50,6 @@ pub(crate) const LISTS: &[&str] = &[
     "words-part-receptacle",
     "words-part-gfci",
     "words-part-thermostat",
-    "words-part-panel",
     "words-part-appliance",
     "words-yes-two-pole",
     "words-drain",

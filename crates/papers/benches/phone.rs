@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 use std::ops::ControlFlow;
 
-use criterion::{Criterion, criterion_group, criterion_main};
+use criterion::{Criterion, SamplingMode, criterion_group, criterion_main};
 use quarterturn_home::{Component, Connection, Date, Home, open};
 use quarterturn_papers::phone_page;
 
@@ -16,7 +16,7 @@ const HOMES: [(&str, &str); 3] = [
 fn pages(bench: &mut Criterion) {
     let today = Date::new(2026, 11, 25).unwrap_or_else(|| unreachable!("the calendar has it"));
     let mut group = bench.benchmark_group("phone page");
-    group.sample_size(10);
+    group.sample_size(10).sampling_mode(SamplingMode::Flat);
     let mut homes: Vec<(String, Home)> = HOMES
         .iter()
         .map(|(name, text)| ((*name).to_owned(), open(name, text).home.unwrap_or_default()))

@@ -1,6 +1,8 @@
 //! How long sheets take: the fridge-door sheet again and again, as in the preview, and the whole
 //! handover pack, both of the example and with the PDF written.
 
+#![expect(clippy::expect_used, reason = "a bench without its example has nothing to measure")]
+
 use std::collections::BTreeMap;
 use std::path::Path;
 

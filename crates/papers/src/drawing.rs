@@ -294,6 +294,9 @@ fn is_plain(home: &Home, place: usize) -> bool {
     })
 }
 
+/// A column and a row.
+type Place = (u32, u32);
+
 /// The whole drawing, in columns and rows.
 struct Laid {
     columns: u32,
@@ -302,7 +305,7 @@ struct Laid {
     bands: Vec<(String, u32, u32)>,
     nodes: Vec<(u32, u32, Option<Sign>, bool)>,
     /// Column and row of what feeds, column and row of what is fed.
-    lines: Vec<((u32, u32), (u32, u32), bool)>,
+    lines: Vec<(Place, Place, bool)>,
 }
 
 impl Laid {

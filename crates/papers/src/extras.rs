@@ -40,6 +40,6 @@ impl PackExtras {
             };
             Some(DueLine { due: job.due?, text: job.name.clone(), note })
         });
-        Self { move_in: move_in.collect(), due: due.collect() }
+        Self { move_in: move_in.collect(), due: due.collect(), log: Vec::new() }
     }
 }

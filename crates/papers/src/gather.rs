@@ -9,7 +9,7 @@ use serde_json::{Value, json};
 use crate::house::House;
 use crate::order::{CannotPrint, Order, Sheet};
 use crate::pictures::Pictures;
-use crate::{fridge, pack, panels, valves};
+use crate::{fridge, happened, pack, panels, valves};
 
 /// A sheet's data, as JSON, and its pictures by name.
 pub(crate) struct Gathered {
@@ -30,6 +30,7 @@ pub(crate) fn gather(sheet: Sheet, order: &Order<'_>) -> Result<Gathered, Cannot
         Sheet::Valves => valves::list(&house),
         Sheet::Tags => valves::tags(&house, &mut pictures),
         Sheet::Pack => Some(pack::gather(&house, &mut pictures)),
+        Sheet::Log => happened::gather(&house),
     };
     let body = body.ok_or(CannotPrint::Nothing)?;
     let (emergency, numbers) = house.numbers();

@@ -34,6 +34,7 @@ mod drawing;
 mod extras;
 mod fridge;
 mod gather;
+mod happened;
 mod house;
 mod order;
 mod pack;
@@ -49,7 +50,7 @@ mod world;
 
 pub use calendar::calendar;
 pub use card::cards;
-pub use order::{CannotPrint, DueLine, MoveInLine, Order, PackExtras, Sheet, Stage};
+pub use order::{CannotPrint, DueLine, LogLine, MoveInLine, Order, PackExtras, Sheet, Stage};
 pub use paper::Paper;
 pub use phone::{NoPhonePage, PhonePage, phone_page};
 pub use printed::{Picture, Printed, TextBox, lay_out, lay_out_watched};

@@ -20,11 +20,14 @@ pub enum Sheet {
     Tags,
     /// Everything, for whoever moves in.
     Pack,
+    /// The log of troubles, for the insurer and the builder.
+    Log,
 }
 
 impl Sheet {
     /// Every sheet, in the order they are made.
-    pub const ALL: [Self; 5] = [Self::Fridge, Self::Panels, Self::Valves, Self::Tags, Self::Pack];
+    pub const ALL: [Self; 6] =
+        [Self::Fridge, Self::Panels, Self::Valves, Self::Tags, Self::Pack, Self::Log];
 
     /// The name of its file, without an ending. It stays the same, so that a newer one replaces the
     /// older.
@@ -36,6 +39,7 @@ impl Sheet {
             Self::Valves => "valve-list",
             Self::Tags => "hang-tags",
             Self::Pack => "handover-pack",
+            Self::Log => "log-of-troubles",
         }
     }
 
@@ -48,6 +52,7 @@ impl Sheet {
             Self::Valves => "paper-valves",
             Self::Tags => "paper-tags",
             Self::Pack => "paper-pack",
+            Self::Log => "paper-log",
         }
     }
 
@@ -58,6 +63,7 @@ impl Sheet {
             Self::Valves => "valves.typ",
             Self::Tags => "tags.typ",
             Self::Pack => "pack.typ",
+            Self::Log => "log.typ",
         }
     }
 }
@@ -86,6 +92,23 @@ pub struct PackExtras {
     pub move_in: Vec<MoveInLine>,
     /// Upkeep that is due, soonest first.
     pub due: Vec<DueLine>,
+    /// What happened, latest first; for [`Sheet::Log`], not for the pack.
+    pub log: Vec<LogLine>,
+}
+
+/// A trouble that was, as the log's sheet tells it.
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize)]
+pub struct LogLine {
+    /// The day, and the time if it is known.
+    pub when: String,
+    /// The trouble.
+    pub trouble: String,
+    /// Where.
+    pub place: String,
+    /// What was done, in order.
+    pub done: Vec<String>,
+    /// What did not work, what was seen, what ended it.
+    pub facts: Vec<String>,
 }
 
 /// A line of the move-in list.

@@ -18,7 +18,7 @@ use typst::{Library, LibraryExt as _, World};
 pub(crate) const DATA: &str = "data.json";
 
 /// What all sheets have in common, and then each sheet.
-const TEMPLATES: [(&str, &str); 8] = [
+const TEMPLATES: [(&str, &str); 9] = [
     ("look.typ", include_str!("../../../assets/sheets/look.typ")),
     ("fridge.typ", include_str!("../../../assets/sheets/fridge.typ")),
     ("panels.typ", include_str!("../../../assets/sheets/panels.typ")),
@@ -26,6 +26,7 @@ const TEMPLATES: [(&str, &str); 8] = [
     ("tags.typ", include_str!("../../../assets/sheets/tags.typ")),
     ("directory.typ", include_str!("../../../assets/sheets/directory.typ")),
     ("valvelist.typ", include_str!("../../../assets/sheets/valvelist.typ")),
+    ("log.typ", include_str!("../../../assets/sheets/log.typ")),
     ("pack.typ", include_str!("../../../assets/sheets/pack.typ")),
 ];
 

@@ -88,7 +88,7 @@ fn devices(view: &View<'_>, answer: &Answer) -> Vec<String> {
 }
 
 /// The states that one may find a device in, and how they are said.
-const STATES: [(DeviceState, &str); 4] = [
+pub(crate) const STATES: [(DeviceState, &str); 4] = [
     (DeviceState::Works, "learnt-works"),
     (DeviceState::Stiff, "learnt-stiff"),
     (DeviceState::Seized, "learnt-seized"),

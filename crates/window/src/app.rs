@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 use std::sync::mpsc::Receiver;
 
 use egui::{CentralPanel, Frame, Key, Panel, ScrollArea, Ui, UiBuilder, vec2};
-use quarterturn_guidance::{Answer, Catalogue, Way, fill};
+use quarterturn_guidance::{Answer, Catalogue, Way};
 use quarterturn_home::{Date, History, Log};
 
 use crate::ask::{Asked, Command, Page, Tab};
@@ -22,7 +22,9 @@ use crate::settings::Settings;
 use crate::spots::Row;
 use crate::tokens::{self, GAP, ONE_COLUMN, PART, PLAN_IN_COLUMN, Palette, TOUCH};
 use crate::view::View;
-use crate::{answer, caring, fonts, happened, map, plan, printing, spots, steps, troubles};
+use crate::{
+    answer, caring, fonts, happened, map, plan, printing, spots, starting, steps, troubles,
+};
 
 /// What was last asked for with [`Command::ChooseFile`], and when.
 #[derive(Debug)]
@@ -51,6 +53,7 @@ pub struct App {
     pub(crate) map: MapState,
     pub(crate) papers: printing::State,
     pub(crate) care: caring::State,
+    pub(crate) starting: starting::State,
     /// What picks the next thing to practise.
     pub(crate) seed: u64,
     pub(crate) rows: Vec<Row>,
@@ -76,6 +79,7 @@ impl App {
     pub fn new(opening: Opening, catalogue: Catalogue) -> Self {
         let own = opening.home.language.as_deref().unwrap_or_default();
         let (keeping, log) = Keeping::of(&opening);
+        let starting = starting::State::of(&keeping, &opening.home);
         Self {
             is_language_chosen: catalogue.language() != Catalogue::in_language(own).language(),
             pictures: Pictures::new(opening.source.clone()),
@@ -95,6 +99,7 @@ impl App {
             map: MapState::default(),
             papers: printing::State::default(),
             care: caring::State::default(),
+            starting,
             seed: 0,
             rows: Vec::new(),
             hits: Vec::new(),
@@ -180,7 +185,14 @@ impl App {
             return;
         }
         self.take_chosen(ui);
+        map::plans::poll(self, ui.ctx());
+        starting::poll(self, ui.ctx());
         self.take_kept();
+        self.papers.poll(ui.ctx());
+        if self.page == Page::Care {
+            caring::poll(self);
+        }
+        map::poll(self, ui.ctx());
         // Asked for now, so that the plans are there when they are wanted.
         for plan in self.history.home().levels.iter().filter_map(|level| level.plan.as_ref()) {
             self.pictures.get(ui.ctx(), Some(&plan.picture));
@@ -200,7 +212,9 @@ impl App {
 
     /// Esc goes back; so does Backspace with Alt, as in a book.
     fn keys(&self, ui: &Ui, out: &mut Vec<Command>) {
-        let is_free = self.open_box.is_none() && !egui::Popup::is_any_open(ui.ctx());
+        let is_free = self.open_box.is_none()
+            && !self.starting.is_open()
+            && !egui::Popup::is_any_open(ui.ctx());
         if is_free && ui.input(|i| i.key_pressed(Key::Escape)) {
             out.push(match (self.page, &self.practice) {
                 (Page::Help, None) => Command::Back,
@@ -226,14 +240,8 @@ impl App {
             Some(Practice::Running(running)) => Some(running),
             Some(Practice::Ready { .. } | Practice::Found(_)) | None => None,
         };
-        let said = |words: Option<&(&'static str, Vec<(&'static str, String)>)>| {
-            words.map(|(key, fills)| {
-                let fills: Vec<_> = fills.iter().map(|(name, text)| fill(name, text)).collect();
-                self.words.fill(key, &fills)
-            })
-        };
-        let undo = said(self.history.undo_words());
-        let redo = said(self.history.redo_words());
+        let undo = self.history.undo_words().map(|words| self.words.undo(words));
+        let redo = self.history.redo_words().map(|words| self.words.redo(words));
         let view = View {
             home: self.history.home(),
             problems: &self.opening.problems,
@@ -249,6 +257,7 @@ impl App {
             message: self.message.as_deref(),
             undo: undo.as_deref(),
             redo: redo.as_deref(),
+            folder: self.opening.folder.as_deref(),
             today: self.today,
             lasts: self.keeping.lasts(),
             motion: self.settings.motion,
@@ -288,6 +297,7 @@ impl App {
         if let Some(open_box) = &self.open_box {
             open_box_ui(ui, &view, open_box, out);
         }
+        starting::boxes_ui(ui, &view, &self.starting, out);
     }
 }
 

@@ -14,7 +14,7 @@ use crate::opening::{NotOpened, Opening};
 use crate::practice::{self, Found, Practice, Running};
 use crate::session::Session;
 use crate::settings::{Theme, ZOOMS};
-use crate::{caring, map, printing, search, spots};
+use crate::{caring, map, printing, search, spots, starting};
 
 impl App {
     /// Does what was pressed.
@@ -29,7 +29,7 @@ impl App {
                 }
             }
             Command::ChooseFile => self.choose(ctx),
-            Command::OpenHome(path) => self.open(&path),
+            Command::OpenHome(path) => self.open_any(ctx, &path),
             Command::Theme(theme) => {
                 self.settings.theme = Some(Theme::from(theme));
                 ctx.set_theme(theme);
@@ -72,10 +72,11 @@ impl App {
                     self.keeping.log(&self.log);
                 }
             }
-            Command::PrintLog => self.print_log(),
+            Command::PrintLog => self.print_log(ctx),
             Command::Map(command) => map::apply(self, ctx, command),
             Command::Papers(command) => printing::apply(self, ctx, command),
             Command::Care(command) => caring::apply(self, ctx, command),
+            Command::Start(command) => starting::apply(self, ctx, command),
             Command::Undo => self.undo(),
             Command::Redo => self.redo(),
             Command::PickHit(hit) => {
@@ -133,7 +134,7 @@ impl App {
     }
 
     /// Everything that follows from the home is worked out anew.
-    fn home_changed(&mut self) {
+    pub(crate) fn home_changed(&mut self) {
         self.keeping.home(self.history.home());
         self.rows = self.spots();
         self.answer = self.answered();
@@ -154,8 +155,7 @@ impl App {
                 true
             }
             Err(error) => {
-                let fills = [fill("why", &error.to_string())];
-                self.message = Some(self.words.fill("window-cannot-edit", &fills));
+                self.message = Some(self.words.cannot_edit(&error, self.history.home()));
                 false
             }
         }
@@ -180,7 +180,7 @@ impl App {
     }
 
     /// Turns to another page; what was asked stays.
-    fn turn_to(&mut self, page: Page) {
+    pub(crate) fn turn_to(&mut self, page: Page) {
         self.page = page;
         self.turned += 1;
         self.is_new_page = true;
@@ -241,8 +241,9 @@ impl App {
     }
 
     /// Makes a paper of the log.
-    fn print_log(&mut self) {
-        self.message = Some(self.words.text("window-no-papers-yet"));
+    fn print_log(&mut self, ctx: &egui::Context) {
+        self.turn_to(Page::Papers);
+        printing::apply(self, ctx, printing::Command::Make(printing::State::at_log()));
     }
 
     fn learn(&mut self, device: &str, lesson: Lesson) {
@@ -304,6 +305,7 @@ impl App {
         if let Some(message) = self.keeping.news(&self.words) {
             self.message = Some(message);
         }
+        starting::take_conflict(self);
     }
 
     /// Keeps how the window is liked now.
@@ -346,7 +348,18 @@ impl App {
         }
     }
 
+    /// Opens a home, or asks where to unpack it if it is one zip.
+    fn open_any(&mut self, ctx: &egui::Context, path: &Path) {
+        if path.extension().is_some_and(|ending| ending.eq_ignore_ascii_case("zip")) {
+            starting::apply(self, ctx, starting::Command::Unzip(path.to_owned()));
+        } else {
+            self.open(path);
+        }
+    }
+
     pub(crate) fn open(&mut self, path: &Path) {
+        // It may be the same home: what is not on disk yet comes first.
+        self.keeping.finish();
         match Opening::read(path) {
             Ok(opening) => {
                 let tag = if self.is_language_chosen {
@@ -407,7 +420,9 @@ impl App {
     pub(crate) fn take_chosen(&mut self, ui: &Ui) {
         let dropped = ui.input(|i| i.raw.dropped_files.first().map(|f| f.path().to_owned()));
         if let Some(path) = dropped {
-            self.open(&path);
+            if !map::plans::take_dropped(self, ui.ctx(), &path) {
+                self.open_any(ui.ctx(), &path);
+            }
             return;
         }
         let Some(choosing) = &self.choosing else { return };
@@ -426,7 +441,7 @@ impl App {
             }
         }
         if let Some(path) = chosen {
-            self.open(&path);
+            self.open_any(ui.ctx(), &path);
         }
     }
 }

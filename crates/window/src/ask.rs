@@ -7,7 +7,7 @@ use quarterturn_home::{Home, Lesson};
 
 use crate::map::MapCommand;
 use crate::search::Hit;
-use crate::{caring, place, printing};
+use crate::{caring, place, printing, starting};
 
 /// What a panel wants done.
 #[derive(Debug, Clone, PartialEq)]
@@ -75,6 +75,8 @@ pub(crate) enum Command {
     Papers(printing::Command),
     /// Something about upkeep.
     Care(caring::Command),
+    /// Something about a new home, a copy, or what could not be saved.
+    Start(starting::Command),
     /// Take the last change of the home back.
     Undo,
     /// Make it again.
@@ -334,6 +336,7 @@ impl Asked {
             | Command::OpenHome(_)
             | Command::Theme(_)
             | Command::Zoom(_)
+            | Command::Start(_)
             | Command::Speak(_) => {}
         }
         false

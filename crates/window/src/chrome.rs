@@ -8,6 +8,7 @@ use quarterturn_guidance::{Catalogue, count, fill};
 use crate::ask::{Command, Page};
 use crate::controls::{button, focus_ring, main_button, soft, strong};
 use crate::settings::ZOOMS;
+use crate::starting;
 use crate::tokens::{GAP, ONE_COLUMN, Palette, ROUND, TOUCH, size};
 use crate::view::View;
 
@@ -97,6 +98,13 @@ fn settings_ui(ui: &mut Ui, view: &View<'_>, out: &mut Vec<Command>) {
     if button(ui, &view.text("open-other")).clicked() {
         out.push(Command::OpenBox(true));
     }
+    for (key, command) in
+        [("start-new", starting::Command::New), ("start-copy", starting::Command::Copy)]
+    {
+        if button(ui, &view.text(key)).clicked() {
+            out.push(Command::Start(command));
+        }
+    }
     let (key, theme) = if ui.visuals().dark_mode {
         ("theme-light", Theme::Light)
     } else {
@@ -161,6 +169,9 @@ pub(crate) fn open_box_ui(ui: &Ui, view: &View<'_>, open: &OpenBox, out: &mut Ve
         ui.add_space(GAP);
         if button(ui, &view.text("choose-file")).clicked() {
             out.push(Command::ChooseFile);
+        }
+        if button(ui, &view.text("start-new")).clicked() {
+            out.push(Command::Start(starting::Command::New));
         }
         if open.is_choosing {
             ui.label(soft(ui, view.text("choosing")));

@@ -5,7 +5,7 @@
 use std::sync::Arc;
 use std::sync::mpsc::{Receiver, Sender, channel};
 
-use quarterturn_folder::{Autosave, Folder, FolderError, Report, Stamp};
+use quarterturn_folder::{Autosave, Folder, FolderError, Hold, Report, Stamp, Unsaved, recover};
 use quarterturn_guidance::Catalogue;
 use quarterturn_home::{Home, Kept, Log, open_log, save_log};
 
@@ -31,13 +31,27 @@ pub(crate) struct Keeping {
     failed: Option<Arc<FolderError>>,
     /// True if the home could not be taken hold of: told once.
     refused: bool,
+    /// What the home file held when it was opened or last written by us; `None` where nobody looked.
+    stamp: Option<Stamp>,
+    /// Why what was changed cannot be saved where it is from, until someone decides.
+    conflict: Option<Conflict>,
+}
+
+/// Why what was changed cannot be saved where it is from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Conflict {
+    /// Another window has the home.
+    InUse,
+    /// Someone else changed the file.
+    Changed,
 }
 
 impl Keeping {
     /// What keeps the home that was opened, and the log beside it.
     pub(crate) fn of(opening: &Opening) -> (Self, Log) {
         let folder = opening.folder.as_deref().and_then(|path| Folder::at(path).ok());
-        let mut keeping = Self { folder, log_may_be_saved: true, ..Self::default() };
+        let mut keeping =
+            Self { folder, log_may_be_saved: true, stamp: opening.stamp, ..Self::default() };
         let beside =
             keeping.folder.as_ref().and_then(|folder| folder.read_beside(LOG).ok().flatten());
         let Some(beside) = beside else { return (keeping, Log::default()) };
@@ -58,24 +72,75 @@ impl Keeping {
         self.folder.is_some() && !self.refused
     }
 
+    /// The home's folder.
+    pub(crate) fn folder(&self) -> Option<&Folder> {
+        self.folder.as_ref()
+    }
+
+    /// What an earlier session left unsaved in it.
+    pub(crate) fn unsaved(&self) -> Option<Unsaved> {
+        self.folder.as_ref().and_then(|folder| recover(folder).ok().flatten())
+    }
+
+    /// Takes the right to write the home as it was opened.
+    fn hold(&self) -> Result<Option<Hold>, FolderError> {
+        let Some(folder) = &self.folder else { return Ok(None) };
+        let reading = folder.read()?;
+        // The other window is asked first: that tells more than that the file was changed.
+        let hold = folder.hold(&reading)?;
+        if self.stamp.is_some_and(|stamp| stamp != reading.stamp) {
+            return Err(FolderError::Changed { path: folder.file().to_owned() });
+        }
+        Ok(Some(hold))
+    }
+
+    fn waker(&self) -> impl Fn() + Send + use<> + 'static {
+        let wake = self.wake.clone();
+        move || {
+            if let Some(wake) = &wake {
+                wake();
+            }
+        }
+    }
+
+    /// Goes on from what an earlier session left.
+    pub(crate) fn take_up(&mut self, left: Unsaved) -> Result<(), FolderError> {
+        if let Some(hold) = self.hold()? {
+            self.autosave = Some(Autosave::taking_up(hold, left, self.waker())?);
+        }
+        Ok(())
+    }
+
+    /// Forgets what an earlier session left.
+    pub(crate) fn discard(&self, left: Unsaved) -> Result<(), FolderError> {
+        match self.hold()? {
+            Some(hold) => left.discard(&hold),
+            None => Ok(()),
+        }
+    }
+
+    /// Why what was changed cannot be saved; told once.
+    pub(crate) fn conflict(&mut self) -> Option<Conflict> {
+        self.conflict.take()
+    }
+
+    /// Tries once more to save the home.
+    pub(crate) fn retry(&mut self, home: &Arc<Home>) {
+        self.refused = false;
+        self.home(home);
+    }
+
     /// Saves the home, soon.
     pub(crate) fn home(&mut self, home: &Arc<Home>) {
         if self.autosave.is_none() && !self.refused {
-            let Some(folder) = &self.folder else { return };
-            let wake = self.wake.clone();
-            let wake = move || {
-                if let Some(wake) = &wake {
-                    wake();
-                }
-            };
-            let held = folder
-                .read()
-                .and_then(|reading| folder.hold(&reading))
-                .and_then(|hold| Autosave::new(hold, wake));
+            let held = self
+                .hold()
+                .and_then(|hold| hold.map(|hold| Autosave::new(hold, self.waker())).transpose());
             match held {
-                Ok(autosave) => self.autosave = Some(autosave),
+                Ok(autosave) => self.autosave = autosave,
                 Err(error) => {
                     self.refused = true;
+                    self.conflict = conflict_of(&error);
                     self.failed = Some(Arc::new(error));
                 }
             }
@@ -108,6 +173,7 @@ impl Keeping {
         if let Some(autosave) = &self.autosave {
             for report in autosave.reports().try_iter() {
                 if let Report::Failed(error) = report {
+                    self.conflict = conflict_of(&error).or(self.conflict);
                     failed = Some(error);
                 }
             }
@@ -118,10 +184,22 @@ impl Keeping {
         failed.map(|error| error.told(words))
     }
 
+    /// Waits until the home is on disk, which takes some milliseconds.
+    pub(crate) fn flush(&self) {
+        if let Some(autosave) = &self.autosave {
+            // A failure is told by its report.
+            drop(autosave.flush());
+        }
+    }
+
     /// Waits until all is on disk: before the window closes.
     pub(crate) fn finish(&mut self) {
         // What failed was told; the rest is written when these are dropped.
-        drop(self.autosave.take());
+        if let Some(autosave) = self.autosave.take() {
+            drop(autosave);
+            let reading = self.folder.as_ref().and_then(|folder| folder.read().ok());
+            self.stamp = reading.map(|reading| reading.stamp);
+        }
         drop(self.log.take());
     }
 }
@@ -129,6 +207,15 @@ impl Keeping {
 impl std::fmt::Debug for Keeping {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         f.debug_struct("Keeping").field("folder", &self.folder).finish_non_exhaustive()
+    }
+}
+
+/// A failure that someone has to decide about.
+fn conflict_of(error: &FolderError) -> Option<Conflict> {
+    match error {
+        FolderError::InUse { .. } => Some(Conflict::InUse),
+        FolderError::Changed { .. } => Some(Conflict::Changed),
+        _ => None,
     }
 }
 

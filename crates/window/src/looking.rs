@@ -97,24 +97,29 @@ impl Looking {
 
     /// Looks elsewhere.
     pub(crate) fn turn(&mut self, sheet: &Sheet, area: Rect, turn: Turn) {
-        let by_hand = |scale: f64, middle: Pos2| {
-            // All of it is all of it, however one got there.
-            if scale <= sheet.whole * 1.001 {
-                return Aim::Whole;
-            }
-            let (x, y) = sheet.metres(middle);
-            Aim::ByHand { x, y, scale }
-        };
-        self.aim = match turn {
-            Turn::Whole => Aim::Whole,
-            Turn::WhatMatters => Aim::WhatMatters,
-            Turn::By(by) => by_hand(sheet.scale, area.center() - by),
-            Turn::Nearer(times, at) => {
-                let scale = (sheet.scale * f64::from(times)).max(sheet.whole);
-                // The point under the pointer stays there.
-                by_hand(scale, at + (area.center() - at) / times)
-            }
-        };
+        self.aim = turned(sheet, area, turn);
+    }
+}
+
+/// What is aimed at after a turn.
+pub(crate) fn turned(sheet: &Sheet, area: Rect, turn: Turn) -> Aim {
+    let by_hand = |scale: f64, middle: Pos2| {
+        // All of it is all of it, however one got there.
+        if scale <= sheet.whole * 1.001 {
+            return Aim::Whole;
+        }
+        let (x, y) = sheet.metres(middle);
+        Aim::ByHand { x, y, scale }
+    };
+    match turn {
+        Turn::Whole => Aim::Whole,
+        Turn::WhatMatters => Aim::WhatMatters,
+        Turn::By(by) => by_hand(sheet.scale, area.center() - by),
+        Turn::Nearer(times, at) => {
+            let scale = (sheet.scale * f64::from(times)).max(sheet.whole);
+            // The point under the pointer stays there.
+            by_hand(scale, at + (area.center() - at) / times)
+        }
     }
 }
 
@@ -132,10 +137,25 @@ fn lines(view: &View<'_>, subject: &Subject) -> Lines {
 
 /// What wheel, pointer, fingers and keys ask for.
 pub(crate) fn turns(ui: &Ui, response: &Response, area: Rect) -> Vec<Turn> {
-    let mut turns = Vec::new();
+    let mut turns = wheel(ui, area);
     let pointer = ui.input(|i| i.pointer.latest_pos());
     let at = pointer.filter(|at| area.contains(*at)).unwrap_or(area.center());
+    if response.dragged() && ui.input(|i| i.multi_touch().is_none()) {
+        turns.push(Turn::By(response.drag_delta()));
+    }
+    if response.double_clicked() {
+        turns.push(Turn::Nearer(NEARER_AT_ONCE, at));
+    }
+    turns.extend(keys(ui, response, area));
+    turns
+}
+
+/// What wheel and fingers over the plan ask for.
+pub(crate) fn wheel(ui: &Ui, area: Rect) -> Vec<Turn> {
+    let mut turns = Vec::new();
     if ui.rect_contains_pointer(area) {
+        let pointer = ui.input(|i| i.pointer.latest_pos());
+        let at = pointer.filter(|at| area.contains(*at)).unwrap_or(area.center());
         let (zoom, scrolled, moved) = ui.input(|i| {
             let moved = i.multi_touch().map_or(Vec2::ZERO, |touch| touch.translation_delta);
             (i.zoom_delta(), i.smooth_scroll_delta(), moved)
@@ -151,13 +171,6 @@ pub(crate) fn turns(ui: &Ui, response: &Response, area: Rect) -> Vec<Turn> {
             turns.push(Turn::By(moved));
         }
     }
-    if response.dragged() && ui.input(|i| i.multi_touch().is_none()) {
-        turns.push(Turn::By(response.drag_delta()));
-    }
-    if response.double_clicked() {
-        turns.push(Turn::Nearer(NEARER_AT_ONCE, at));
-    }
-    turns.extend(keys(ui, response, area));
     turns
 }
 

@@ -7,7 +7,7 @@ pub(crate) mod canvas;
 mod lines;
 mod missing;
 mod panel;
-mod plans;
+pub(crate) mod plans;
 mod walk;
 
 use egui::{CentralPanel, Frame, Panel, ScrollArea, Ui};
@@ -61,6 +61,8 @@ pub(crate) struct MapState {
     pub(crate) level: Option<String>,
     /// The component that was picked.
     pub(crate) selected: Option<String>,
+    /// How the plan is looked at.
+    pub(crate) look: canvas::Look,
     pub(crate) walk: walk::State,
     pub(crate) plans: plans::State,
     pub(crate) lines: lines::State,
@@ -77,6 +79,8 @@ pub(crate) enum MapCommand {
     Level(String),
     /// Pick a component, or none.
     Select(Option<String>),
+    /// Look at the plan so.
+    Look(canvas::Look),
     /// Change the home; one undo takes it back.
     Edit(Box<Edit>),
     /// Change the home as part of a gesture with this name: one undo takes back all of it.
@@ -98,7 +102,11 @@ pub(crate) fn apply(app: &mut App, ctx: &egui::Context, command: MapCommand) {
     match command {
         MapCommand::Take(tool) => app.map.tool = tool,
         MapCommand::Level(level) => app.map.level = Some(level),
-        MapCommand::Select(id) => app.map.selected = id,
+        MapCommand::Select(id) => {
+            app.map.selected = id;
+            app.map.walk.forget();
+        }
+        MapCommand::Look(look) => app.map.look = look,
         MapCommand::Edit(edit) => {
             app.edit(*edit);
         }
@@ -111,6 +119,12 @@ pub(crate) fn apply(app: &mut App, ctx: &egui::Context, command: MapCommand) {
         MapCommand::Panel(command) => panel::apply(app, ctx, command),
         MapCommand::Missing(command) => missing::apply(app, ctx, command),
     }
+}
+
+/// Takes what threads have worked out, and has worked out what follows from a change.
+pub(crate) fn poll(app: &mut App, ctx: &egui::Context) {
+    walk::poll(app, ctx);
+    missing::poll(app, ctx);
 }
 
 /// The page of the map.
@@ -129,6 +143,7 @@ pub(crate) fn map_ui(
                 tool_ui(ui, view, state, out);
                 ui.add_space(GAP);
                 ui.allocate_ui(egui::vec2(ui.available_width(), PLAN_IN_COLUMN), |ui| {
+                    ui.set_max_height(PLAN_IN_COLUMN);
                     plan_ui(ui, view, state, pictures, out);
                 });
             });
@@ -164,6 +179,7 @@ fn head_ui(ui: &mut Ui, view: &View<'_>, state: &MapState, out: &mut Vec<Command
             }
         }
     });
+    missing::head_ui(ui, view, state, out);
     ui.add_space(GAP);
 }
 
@@ -173,7 +189,7 @@ fn history_ui(ui: &mut Ui, view: &View<'_>, out: &mut Vec<Command>) {
         [("undo", view.undo, Command::Undo), ("redo", view.redo, Command::Redo)]
     {
         let label = match words {
-            Some(words) => view.fill(key, &[quarterturn_guidance::fill("edit", words)]),
+            Some(words) => words.to_owned(),
             None => view.text(&format!("{key}-nothing")),
         };
         let text = view.text(&format!("{key}-short"));
@@ -205,7 +221,7 @@ fn plan_ui(
 ) {
     // Some tools have a drawing of their own in place of the plan.
     let own = match state.tool {
-        Tool::Plans => plans::own_drawing_ui(ui, view, state, out),
+        Tool::Plans => plans::own_drawing_ui(ui, view, state, pictures, out),
         Tool::Lines => lines::own_drawing_ui(ui, view, state, out),
         Tool::Panel => panel::own_drawing_ui(ui, view, state, out),
         Tool::Walk | Tool::Missing => false,

@@ -58,13 +58,14 @@ pub(crate) fn placed(view: &View<'_>, level: &Level, sheet: &Sheet) -> Vec<(Pin,
     pins.into_iter().zip(places).collect()
 }
 
-/// Draws the pins and lets them be pressed, in the order one reads them. Gives what they and their names
-/// take up.
+/// Draws the pins and lets them be pressed, in the order one reads them. Names keep off
+/// what is taken; gives what is taken then.
 pub(crate) fn pins_ui(
     ui: &mut Ui,
     view: &View<'_>,
     sheet: &Sheet,
     pins: &[(Pin, Pos2)],
+    mut taken: Vec<Rect>,
     out: &mut Vec<Command>,
 ) -> Vec<Rect> {
     let palette = Palette::of(ui);
@@ -87,7 +88,7 @@ pub(crate) fn pins_ui(
     let of = |meaning| pins.iter().find(|(pin, _)| pin.meaning == meaning);
     let (goal, trouble) = (of(Meaning::Goal), of(Meaning::Trouble));
     let goal_is_above = goal.zip(trouble).is_some_and(|((_, goal), (_, t))| goal.y <= t.y);
-    let mut taken = squares;
+    taken.extend(squares);
     for (named, over) in [(goal, goal_is_above), (trouble, goal.is_some() && !goal_is_above)] {
         if let Some((pin, place)) = named {
             let others =

@@ -5,6 +5,7 @@ use std::io::Read as _;
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::{Receiver, channel};
 
+use quarterturn_folder::Stamp;
 use quarterturn_home::{Home, Kept, Problem};
 
 use crate::pictures::Source;
@@ -26,6 +27,8 @@ pub struct Opening {
     /// What of its file could not be read, so that saving can write it back.
     pub kept: Kept,
     pub(crate) source: Source,
+    /// What its file held; `None` if it is from none.
+    pub(crate) stamp: Option<Stamp>,
 }
 
 /// Why a home could not be opened.
@@ -42,7 +45,7 @@ impl Opening {
     #[must_use]
     pub fn new(home: Home, folder: Option<PathBuf>, problems: Vec<Problem>) -> Self {
         let source = folder.clone().map_or(Source::Nowhere, Source::Folder);
-        Self { home, folder, problems, kept: Kept::default(), source }
+        Self { home, folder, problems, kept: Kept::default(), source, stamp: None }
     }
 
     /// The home that is built in.
@@ -55,6 +58,7 @@ impl Opening {
             problems: opened.problems,
             kept: opened.kept,
             source: Source::BuiltIn,
+            stamp: None,
         }
     }
 
@@ -76,17 +80,39 @@ impl Opening {
         let folder = file.parent().map(Path::to_owned);
         let mut opening = Self::new(home, folder, opened.problems);
         opening.kept = opened.kept;
+        opening.stamp = Some(Stamp::of(&bytes));
         Ok(opening)
     }
 }
 
 /// Shows the system's file window on a thread of its own; the answer may take any time.
 pub(crate) fn choose(ctx: &egui::Context, filter: &str) -> Receiver<Option<PathBuf>> {
+    choose_file(ctx, filter, &["ron", "zip"])
+}
+
+/// The same for files with one of these endings.
+pub(crate) fn choose_file(
+    ctx: &egui::Context,
+    filter: &str,
+    endings: &'static [&'static str],
+) -> Receiver<Option<PathBuf>> {
+    let filter = filter.to_owned();
+    in_dialog(ctx, move || rfd::FileDialog::new().add_filter(filter, endings).pick_file())
+}
+
+/// The same for a folder.
+pub(crate) fn choose_folder(ctx: &egui::Context) -> Receiver<Option<PathBuf>> {
+    in_dialog(ctx, || rfd::FileDialog::new().pick_folder())
+}
+
+fn in_dialog(
+    ctx: &egui::Context,
+    show: impl FnOnce() -> Option<PathBuf> + Send + 'static,
+) -> Receiver<Option<PathBuf>> {
     let (send, chosen) = channel();
     let ctx = ctx.clone();
-    let filter = filter.to_owned();
     std::thread::spawn(move || {
-        let path = rfd::FileDialog::new().add_filter(filter, &["ron"]).pick_file();
+        let path = show();
         // Nobody waits any more if the window was closed meanwhile.
         if send.send(path).is_ok() {
             ctx.request_repaint();

@@ -105,7 +105,7 @@ fn crossing(a: (f64, f64), b: (f64, f64), y: f64) -> f64 {
 
 /// A point well within an outline: its centre of area, or, for a shape that bends round it, the
 /// middle of the longest stretch on the line through that height.
-fn middle(outline: &[(f64, f64)]) -> Option<(f64, f64)> {
+pub(crate) fn middle(outline: &[(f64, f64)]) -> Option<(f64, f64)> {
     let first = *outline.first()?;
     let edges = || outline.iter().zip(outline.iter().cycle().skip(1));
     let twice_area: f64 = edges().map(|(a, b)| a.0 * b.1 - b.0 * a.1).sum();

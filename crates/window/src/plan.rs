@@ -11,10 +11,11 @@ use crate::ask::Command;
 use crate::controls::{button, focus_ring, soft, strong};
 use crate::leading;
 use crate::light::{self, Lit, outline};
-use crate::looking::{self, Aim, Looking, Turn};
+use crate::looking::{self, Aim, Looking};
+use crate::near::NearBar;
 use crate::pictures::{Picture, Pictures};
 use crate::sheet::{Sheet, focus, spaces_of};
-use crate::tokens::{self, GAP, Palette, ROUND, TOUCH, size};
+use crate::tokens::{self, Palette, ROUND, TOUCH, size};
 use crate::trail;
 use crate::view::View;
 use crate::{marks, place};
@@ -196,6 +197,7 @@ fn drawing_ui(
         looking.turn(&sheet, area, turn);
         sheet = fit(looking.aim).unwrap_or(sheet);
     }
+    let buttons = NearBar::new(ui, view, looking.aim, &sheet, area);
     ui.scope(|ui| {
         ui.shrink_clip_rect(sheet.seen.expand(1.0));
         light::paper(ui, view, level, picture, &sheet, Lit::of(view, level).as_ref());
@@ -204,7 +206,7 @@ fn drawing_ui(
         let runs = leading::runs(view, level, &looking.lines);
         trail::lines(ui.painter(), &sheet, &runs);
         leading::way_ui(ui, view, level, &sheet, &pins);
-        let taken = marks::pins_ui(ui, view, &sheet, &pins, out);
+        let taken = marks::pins_ui(ui, view, &sheet, &pins, buttons.rects(), out);
         leading::stairs_ui(ui, view, level, &sheet, taken, out);
     });
     if background.has_focus() {
@@ -217,108 +219,9 @@ fn drawing_ui(
     if background.dragged() {
         ui.ctx().set_cursor_icon(CursorIcon::Grabbing);
     }
-    if let Some(turn) = near_ui(ui, view, looking.aim, &sheet, area) {
+    if let Some(turn) = buttons.show(ui, view) {
         looking.turn(&sheet, area, turn);
         ui.ctx().request_repaint();
-    }
-}
-
-/// The buttons for coming nearer, going farther, the whole floor and what matters.
-fn near_ui(ui: &mut Ui, view: &View<'_>, aim: Aim, sheet: &Sheet, area: Rect) -> Option<Turn> {
-    /// Narrower than this, no words fit.
-    const WORDS: f32 = 470.0;
-    let palette = Palette::of(ui);
-    let has_words = sheet.seen.width() >= WORDS;
-    let is_whole = aim == Aim::Whole || sheet.scale <= sheet.whole * 1.001;
-    let buttons = [
-        ("plan-farther", None, looking::farther(area), Near::Farther),
-        ("closer", None, looking::nearer(area), Near::Closer),
-        ("whole-floor", Some(is_whole), Turn::Whole, Near::Whole),
-        ("plan-matters", Some(aim == Aim::WhatMatters), Turn::WhatMatters, Near::Matters),
-    ];
-    let corner = sheet.seen.right_bottom() - vec2(GAP, GAP);
-    let galley = |text: String, ink| {
-        let font = egui::FontId::proportional(size::SMALL);
-        ui.painter().layout_no_wrap(text, font, ink)
-    };
-    let mut pressed = None;
-    let mut right = corner.x;
-    let mut places = Vec::new();
-    for (key, chosen, turn, near) in buttons.into_iter().rev() {
-        let is_chosen = chosen == Some(true);
-        let ink = if is_chosen { palette.card } else { palette.ink };
-        let words = (has_words && chosen.is_some()).then(|| galley(view.text(key), ink));
-        let width = words.as_ref().map_or(TOUCH, |words| words.size().x + 52.0);
-        let rect = Rect::from_min_max(pos2(right - width, corner.y - TOUCH), pos2(right, corner.y));
-        right = rect.left() - GAP * 0.75;
-        places.push((key, is_chosen, turn, near, words, rect));
-    }
-    // From left to right, as one comes by with the tab key.
-    for (key, is_chosen, turn, near, words, rect) in places.into_iter().rev() {
-        let response = ui.interact(rect, ui.scope_id().with(key), Sense::click());
-        response.widget_info(|| {
-            let label = view.text(key);
-            match near {
-                Near::Closer | Near::Farther => WidgetInfo::labeled(Role::Button, true, label),
-                Near::Whole | Near::Matters => {
-                    WidgetInfo::selected(Role::Button, true, is_chosen, label)
-                }
-            }
-        });
-        let (fill, ink) = match (is_chosen, response.hovered()) {
-            (true, _) => (palette.ink, palette.card),
-            (false, true) => (palette.hover, palette.ink),
-            (false, false) => (palette.card, palette.ink),
-        };
-        let painter = ui.painter();
-        painter.rect(rect, ROUND, fill, palette.edge_stroke(), StrokeKind::Inside);
-        let sign = Rect::from_center_size(
-            if words.is_some() { pos2(rect.left() + 24.0, rect.center().y) } else { rect.center() },
-            vec2(18.0, 18.0),
-        );
-        near.draw(painter, sign, ink);
-        if let Some(words) = words {
-            let at = pos2(rect.left() + 40.0, rect.center().y - words.size().y / 2.0);
-            painter.galley(at, words, ink);
-        }
-        focus_ring(ui, &response);
-        if response.on_hover_text(view.text(key)).clicked() {
-            pressed = Some(turn);
-        }
-    }
-    pressed
-}
-
-/// The signs of the buttons.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Near {
-    Closer,
-    Farther,
-    Whole,
-    Matters,
-}
-
-impl Near {
-    fn draw(self, painter: &egui::Painter, rect: Rect, ink: egui::Color32) {
-        let stroke = Stroke::new(2.4, ink);
-        let at = |x: f32, y: f32| rect.lerp_inside(vec2(x, y));
-        match self {
-            Self::Closer | Self::Farther => {
-                painter.line_segment([at(0.05, 0.5), at(0.95, 0.5)], stroke);
-                if self == Self::Closer {
-                    painter.line_segment([at(0.5, 0.05), at(0.5, 0.95)], stroke);
-                }
-            }
-            Self::Whole => {
-                painter.rect_stroke(rect.shrink(1.0), 1.0, stroke, StrokeKind::Inside);
-                painter.line_segment([at(0.55, 0.1), at(0.55, 0.55)], Stroke::new(1.6, ink));
-                painter.line_segment([at(0.1, 0.55), at(0.9, 0.55)], Stroke::new(1.6, ink));
-            }
-            Self::Matters => {
-                painter.circle_stroke(rect.center(), rect.width() * 0.36, stroke);
-                painter.circle_filled(rect.center(), rect.width() * 0.14, ink);
-            }
-        }
     }
 }
 

@@ -435,6 +435,7 @@ mod tests {
             message: None,
             undo: None,
             redo: None,
+            folder: None,
             today: None,
             lasts: false,
             motion: false,

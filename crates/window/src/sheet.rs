@@ -46,14 +46,35 @@ impl Sheet {
         aim: Aim,
         focus: Option<Part>,
     ) -> Option<Self> {
-        let (left, top, width, height) = match (&level.plan, picture) {
-            (Some(plan), Picture::Ready(texture)) if plan.width_m > 0.0 => {
-                let size = texture.size_vec2();
-                let aspect = f64::from(size.y / size.x.max(1.0));
-                (plan.left_m, plan.top_m, plan.width_m, plan.width_m * aspect)
-            }
-            _ => extent(home, level)?,
+        let part = match on_picture(level, picture) {
+            Some(part) => part,
+            None => extent(home, level)?,
         };
+        Self::of(level, part, area, aim, focus)
+    }
+
+    /// Fits a level that is worked on into `area`: there is always room around what has a place on
+    /// it, and on an empty one.
+    pub(crate) fn to_work_on(
+        home: &Home,
+        level: &Level,
+        picture: &Picture<'_>,
+        area: Rect,
+        aim: Aim,
+    ) -> Option<Self> {
+        let part =
+            on_picture(level, picture).unwrap_or_else(|| with_room_around(extent(home, level)));
+        Self::of(level, part, area, aim, None)
+    }
+
+    /// Fits a part of a level into `area`.
+    fn of(
+        level: &Level,
+        (left, top, width, height): Part,
+        area: Rect,
+        aim: Aim,
+        focus: Option<Part>,
+    ) -> Option<Self> {
         let fill = |width: f64, height: f64| {
             (f64::from(area.width()) / width).min(f64::from(area.height()) / height)
         };
@@ -193,6 +214,35 @@ fn extent(home: &Home, level: &Level) -> Option<Part> {
     let (left, width) = range(|p| p.0);
     let (top, height) = range(|p| p.1);
     (width.is_finite() && height.is_finite()).then_some((left, top, width, height))
+}
+
+/// The part that the level's picture covers, if it is there.
+fn on_picture(level: &Level, picture: &Picture<'_>) -> Option<Part> {
+    match (&level.plan, picture) {
+        (Some(plan), Picture::Ready(texture)) if plan.width_m > 0.0 => {
+            let size = texture.size_vec2();
+            let aspect = f64::from(size.y / size.x.max(1.0));
+            Some((plan.left_m, plan.top_m, plan.width_m, plan.width_m * aspect))
+        }
+        _ => None,
+    }
+}
+
+/// The part with so much room around that it does not grow with every pin, and at least 10 by 10
+/// metres; its edges lie on whole metres.
+fn with_room_around(extent: Option<Part>) -> Part {
+    const LEAST: f64 = 10.0;
+    const STEP: f64 = 2.0;
+    let Some((left, top, width, height)) = extent else { return (0.0, 0.0, LEAST, LEAST) };
+    let along = |from: f64, size: f64| {
+        let least = (from / STEP).floor() * STEP;
+        let most = ((from + size) / STEP).ceil() * STEP;
+        // An empty level shows from 0 to 10; a first pin on it changes nothing.
+        let least = if least >= 0.0 && most <= LEAST { 0.0 } else { least };
+        (least, (most - least).max(LEAST))
+    };
+    let ((left, width), (top, height)) = (along(left, width), along(top, height));
+    (left, top, width, height)
 }
 
 /// The spaces on a level.

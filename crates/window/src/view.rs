@@ -35,6 +35,8 @@ pub(crate) struct View<'a> {
     pub(crate) undo: Option<&'a str>,
     /// The change that the next redo makes again, in words.
     pub(crate) redo: Option<&'a str>,
+    /// The home's folder; `None` for the one that is built in.
+    pub(crate) folder: Option<&'a std::path::Path>,
     /// The day, if the clock is set.
     pub(crate) today: Option<Date>,
     /// True if what is written down outlasts the window.

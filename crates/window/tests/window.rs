@@ -307,6 +307,61 @@ fn every_page_fits_at_every_text_size() {
     }
 }
 
+/// The parts of an answer, the log and practice, twice as big and in a narrow window.
+#[test]
+fn every_part_fits_at_twice_the_size() {
+    for size in [WIDE, [760.0, 800.0]] {
+        let mut harness = harness(Opening::built_in(), size);
+        harness.ctx.set_zoom_factor(2.0);
+        harness.run();
+        for (which, start) in [
+            (Trouble::Leak, "Anywhere in: Kitchen"),
+            (Trouble::SewageRising, "S4 "),
+            (Trouble::DeadOutlet, "E31 "),
+        ] {
+            press_anywhere(&mut harness, &trouble(which));
+            let spot = harness
+                .query_all_by_role(Role::Button)
+                .filter_map(|node| node.accesskit_node().label())
+                .find(|label| label.starts_with(start))
+                .expect("a spot");
+            press_anywhere(&mut harness, &spot);
+            for part in ["All steps", "Goes off", "Call", "Afterwards", "Now"] {
+                turn(&mut harness, part);
+                fits(&harness);
+            }
+            while harness.query_by_label("What do you see?").is_none() {
+                harness.key_press(Key::Escape);
+                harness.run();
+            }
+        }
+        for page in ["Practice", "What happened here"] {
+            press_anywhere(&mut harness, "When nothing is wrong…");
+            press(&mut harness, page);
+            fits(&harness);
+            harness.key_press(Key::Escape);
+            harness.run();
+        }
+    }
+}
+
+/// What one presses at a step is in sight without scrolling, at every size of the text.
+#[test]
+fn the_replies_are_always_in_sight() {
+    for zoom in [1.0, 1.4] {
+        let mut harness = built_in();
+        harness.ctx.set_zoom_factor(zoom);
+        harness.run();
+        press_anywhere(&mut harness, &trouble(Trouble::Leak));
+        press_anywhere(&mut harness, "Anywhere in: Kitchen");
+        let window = harness.ctx.content_rect();
+        for reply in ["It worked", "It won’t turn", "I can’t get there", "Call", "Afterwards"] {
+            let rect = harness.get_by_role_and_label(Role::Button, reply).rect();
+            assert!(window.contains_rect(rect), "{reply} {rect} at {zoom}");
+        }
+    }
+}
+
 /// True for a name with a tag, such as `W3 Main shutoff`.
 fn is_tagged(label: &str) -> bool {
     label.split(' ').next().is_some_and(|tag| tag.ends_with(|c: char| c.is_ascii_digit()))

@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use quarterturn_guidance::Catalogue;
 use quarterturn_home::{History, Home, Kind, Medium};
-use quarterturn_mapping::{Column, Into, Layout, guess, import, missing, read_table};
+use quarterturn_mapping::{Column, ImportTo, Layout, guess, import, missing, read_table};
 
 const CIRCUITS: &[u8] = include_bytes!("../../fixtures/duplex/circuits.csv");
 
@@ -20,7 +20,7 @@ fn every_element_is_on_its_circuit_or_told_as_unknown() {
     assert_eq!(column(Column::PanelItself), Some(8));
 
     let home = Home::default();
-    let import = import(&home, &table, &guess, &Into::default(), &Catalogue::english());
+    let import = import(&home, &table, &guess, &ImportTo::default(), &Catalogue::english());
     // 99 elements: 87 on 24 pairs of panel and circuit, 12 without, 3 of these the panels.
     assert_eq!(import.circuits.len(), 24);
     let on: usize = import.circuits.iter().map(|c| c.rows.len()).sum();
@@ -68,8 +68,13 @@ fn every_element_is_on_its_circuit_or_told_as_unknown() {
     // The service before the panels is not in the table: that is what is missing next.
     assert!(missing(home).list.iter().any(|item| item.said.key == "missing-panel"));
     // Taken in a second time, it adds no breaker.
-    let again =
-        quarterturn_mapping::import(home, &table, &guess, &Into::default(), &Catalogue::english());
+    let again = quarterturn_mapping::import(
+        home,
+        &table,
+        &guess,
+        &ImportTo::default(),
+        &Catalogue::english(),
+    );
     let new = again
         .components
         .iter()

@@ -5,7 +5,7 @@ use std::io::{Cursor, Write as _};
 
 use quarterturn_guidance::Catalogue;
 use quarterturn_home::{Home, Kind};
-use quarterturn_mapping::{Form, Into, Odd, TableError, guess, import, read_table};
+use quarterturn_mapping::{Form, ImportTo, Odd, TableError, guess, import, read_table};
 use zip::write::SimpleFileOptions;
 
 fn zipped(files: &[(&str, &str)]) -> Vec<u8> {
@@ -93,7 +93,8 @@ fn a_workbook_with_numbers_formulas_dates_and_errors_is_read_and_explained() {
     assert_eq!((table.form, table.sheets[0].name.as_str()), (Form::Xlsx, "Panel"));
     let guess = guess(&table);
     assert_eq!(guess.heading, Some(1));
-    let import = import(&Home::default(), &table, &guess, &Into::default(), &Catalogue::english());
+    let import =
+        import(&Home::default(), &table, &guess, &ImportTo::default(), &Catalogue::english());
     let circuits: Vec<&str> = import.circuits.iter().map(|c| c.circuit.as_str()).collect();
     assert_eq!(circuits, ["1", "3", "9,11"]);
     let left: Vec<(usize, &str)> =
@@ -114,7 +115,7 @@ fn an_open_document_sheet_in_spanish_is_read() {
     let table = read_table(&ods(&rows.concat())).unwrap();
     assert_eq!(table.form, Form::Ods);
     let words = Catalogue::in_language("es");
-    let import = import(&Home::default(), &table, &guess(&table), &Into::default(), &words);
+    let import = import(&Home::default(), &table, &guess(&table), &ImportTo::default(), &words);
     let names: Vec<&str> = import
         .components
         .iter()

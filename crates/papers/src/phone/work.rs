@@ -18,7 +18,7 @@ const MOST_THREADS: usize = 8;
 const MOST_NODES: usize = 32;
 /// Most answers for the page as a whole, as far as each spot has its first one. A home of 400
 /// components has some 2000 troubles and spots.
-const MOST_IN_ALL: usize = 32_000;
+const MOST_IN_ALL: usize = 16_000;
 
 /// All that is to be answered.
 #[derive(Debug, Clone, Copy)]

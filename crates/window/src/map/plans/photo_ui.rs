@@ -1,0 +1,210 @@
+//! What one sees of a picture that is taken in.
+
+use std::path::PathBuf;
+
+use egui::{
+    Color32, Label, Pos2, ProgressBar, Rect, Sense, Stroke, Ui, WidgetInfo, accesskit::Role,
+};
+use quarterturn_guidance::fill;
+use quarterturn_home::{Level, Units};
+
+use super::handle::{Handle, handle_ui};
+use super::paper::{Paper, length};
+use super::photo::{Command, Stage, State, doors};
+use super::press;
+use crate::ask::Command as Press;
+use crate::controls::{button, chosen_button, main_button, section, soft, strong};
+use crate::field::field;
+use crate::tokens::{EDGE_ON_PLAN, FOCUS_ON_PLAN, GAP, Palette, TOUCH, size};
+use crate::view::View;
+
+/// Before there is a picture: from where to take it.
+pub(super) fn start_ui(
+    ui: &mut Ui,
+    view: &View<'_>,
+    photo: &State,
+    level: &Level,
+    out: &mut Vec<Press>,
+) {
+    ui.add(Label::new(view.text("plans-picture-hint")).wrap());
+    wrong_ui(ui, photo);
+    ui.add_space(GAP);
+    if main_button(ui, &view.text("plans-choose-picture")).clicked() {
+        out.push(photo_press(Command::Choose(level.id.clone())));
+    }
+    if matches!(photo.stage, Stage::Choosing(..)) {
+        ui.add(Label::new(soft(ui, view.text("choosing"))).wrap());
+    }
+    ui.add_space(GAP);
+    let typed = field(ui, &view.text("plans-picture-path"), "", &photo.path);
+    if let Some(path) = typed.text {
+        out.push(photo_press(Command::Path(path)));
+    }
+    let pressed = button(ui, &view.text("plans-take-picture")).clicked();
+    let path = photo.path.trim();
+    if (pressed || typed.is_entered) && !path.is_empty() {
+        out.push(photo_press(Command::Take(level.id.clone(), PathBuf::from(path))));
+    }
+    ui.add(Label::new(soft(ui, view.text("plans-picture-none"))).wrap());
+    if level.plan.is_some() {
+        section(ui, &view.fill("plans-picture-there", &[fill("level", &level.name)]));
+        if button(ui, &view.text("plans-picture-remove")).clicked() {
+            out.push(photo_press(Command::Remove(level.id.clone())));
+        }
+    }
+}
+
+fn wrong_ui(ui: &mut Ui, photo: &State) {
+    if let Some(wrong) = &photo.wrong {
+        ui.add(Label::new(strong(wrong.as_str(), size::BODY)).wrap());
+    }
+}
+
+/// The column while a picture is taken in.
+pub(super) fn column_ui(ui: &mut Ui, view: &View<'_>, photo: &State, out: &mut Vec<Press>) {
+    wrong_ui(ui, photo);
+    match &photo.stage {
+        Stage::Working(work) => {
+            let words = view.text(work.key);
+            ui.add(Label::new(strong(words.as_str(), size::SECTION)).wrap());
+            ui.add(ProgressBar::new(work.share()).desired_height(TOUCH / 2.0));
+            if button(ui, &view.text("plans-stop")).clicked() {
+                out.push(photo_press(Command::Stop));
+            }
+        }
+        Stage::Corners => corners_ui(ui, view, photo, out),
+        Stage::Straight(_) => {
+            step_ui(ui, view, "plans-straight-title", "plans-straight-hint");
+            if main_button(ui, &view.text("plans-straight-accept")).clicked() {
+                out.push(photo_press(Command::Accept));
+            }
+            if button(ui, &view.text("plans-straight-again")).clicked() {
+                out.push(photo_press(Command::Again));
+            }
+            forget_ui(ui, view, out);
+        }
+        Stage::Measuring => measure_ui(ui, view, photo, out),
+        Stage::Nothing | Stage::Choosing(..) => {}
+    }
+}
+
+fn step_ui(ui: &mut Ui, view: &View<'_>, title: &str, hint: &str) {
+    ui.add(Label::new(strong(view.text(title), size::SECTION)).wrap());
+    ui.add(Label::new(view.text(hint)).wrap());
+    ui.add_space(GAP);
+}
+
+fn forget_ui(ui: &mut Ui, view: &View<'_>, out: &mut Vec<Press>) {
+    ui.add_space(GAP);
+    if button(ui, &view.text("plans-picture-forget")).clicked() {
+        out.push(photo_press(Command::Forget));
+    }
+}
+
+fn corners_ui(ui: &mut Ui, view: &View<'_>, photo: &State, out: &mut Vec<Press>) {
+    step_ui(ui, view, "plans-corners-title", "plans-corners-how");
+    ui.horizontal_wrapped(|ui| {
+        for (key, beside) in [("plans-beside-kept", true), ("plans-beside-cut", false)] {
+            if chosen_button(ui, &view.text(key), photo.beside == beside).clicked() {
+                out.push(photo_press(Command::Beside(beside)));
+            }
+        }
+    });
+    ui.add_space(GAP);
+    if main_button(ui, &view.text("plans-straighten")).clicked() {
+        out.push(photo_press(Command::Straighten));
+    }
+    if button(ui, &view.text("plans-as-it-is")).clicked() {
+        out.push(photo_press(Command::AsItIs));
+    }
+    forget_ui(ui, view, out);
+}
+
+fn measure_ui(ui: &mut Ui, view: &View<'_>, photo: &State, out: &mut Vec<Press>) {
+    step_ui(ui, view, "plans-measure-title", "plans-measure-how");
+    let example = length(3.81, view.home.units);
+    let typed = field(ui, &view.text("plans-distance"), &example, &photo.distance);
+    if let Some(distance) = typed.text {
+        out.push(photo_press(Command::Distance(distance)));
+    }
+    ui.add(Label::new(soft(ui, view.text("plans-door-hint"))).wrap());
+    ui.horizontal_wrapped(|ui| {
+        for (name, metres) in doors(view.words, view.home.units == Units::Us) {
+            let width = length(metres, view.home.units);
+            let label =
+                view.fill("plans-door-width", &[fill("door", &name), fill("width", &width)]);
+            if button(ui, &label).clicked() {
+                out.push(photo_press(Command::Door(metres)));
+            }
+        }
+    });
+    ui.add_space(GAP);
+    if main_button(ui, &view.text("plans-measure")).clicked() || typed.is_entered {
+        out.push(photo_press(Command::Measure));
+    }
+    forget_ui(ui, view, out);
+}
+
+/// The picture itself, with what is set on it.
+pub(super) fn drawing_ui(ui: &mut Ui, view: &View<'_>, photo: &State, out: &mut Vec<Press>) {
+    let area = ui.available_rect_before_wrap();
+    let (_, ground) = ui.allocate_exact_size(area.size(), Sense::click());
+    ground.widget_info(|| WidgetInfo::labeled(Role::Image, true, view.text("plans-picture-shown")));
+    let palette = Palette::of(ui);
+    let (Some(texture), Some((width, height))) = (&photo.texture, photo.size()) else {
+        ui.painter().rect_filled(area, 4.0, palette.plan);
+        return;
+    };
+    let paper = Paper::fit(area, (0.0, 0.0, f64::from(width), f64::from(height)));
+    let whole = Rect::from_min_max(Pos2::ZERO, Pos2::new(1.0, 1.0));
+    ui.painter().image(texture.id(), paper.rect, whole, palette.picture);
+    match &photo.stage {
+        Stage::Corners => {
+            let points: Vec<Pos2> = photo.corners.iter().map(|at| paper.at(*at)).collect();
+            outline(ui, &points);
+            for (place, at) in photo.corners.iter().enumerate() {
+                let number = (place + 1).to_string();
+                let label = view.fill("plans-photo-corner", &[fill("number", &number)]);
+                let step = paper.far(1.0);
+                let handle = Handle { id: ("photo-corner", place), label: &label, at: *at, step };
+                if let Some(moved) = handle_ui(ui, &paper, &handle) {
+                    out.push(photo_press(Command::Corner(place, moved.to)));
+                }
+            }
+        }
+        Stage::Measuring => {
+            if let Some(at) = ground.interact_pointer_pos().filter(|_| ground.clicked()) {
+                out.push(photo_press(Command::Point(paper.point(at))));
+            }
+            let points: Vec<Pos2> = photo.points.iter().map(|at| paper.at(*at)).collect();
+            outline(ui, &points);
+            for (place, at) in photo.points.iter().enumerate() {
+                let number = (place + 1).to_string();
+                let label = view.fill("plans-photo-point", &[fill("number", &number)]);
+                let step = paper.far(1.0);
+                let handle = Handle { id: ("photo-point", place), label: &label, at: *at, step };
+                if let Some(moved) = handle_ui(ui, &paper, &handle) {
+                    out.push(photo_press(Command::MovePoint(place, moved.to)));
+                }
+            }
+        }
+        Stage::Nothing | Stage::Choosing(..) | Stage::Working(_) | Stage::Straight(_) => {}
+    }
+}
+
+/// A line through points that is seen on any picture.
+fn outline(ui: &Ui, points: &[Pos2]) {
+    let next = points.iter().cycle().skip(1);
+    for (from, to) in points.iter().zip(next) {
+        for (width, colour) in [(5.0, EDGE_ON_PLAN), (2.5, FOCUS_ON_PLAN)] {
+            ui.painter().line_segment([*from, *to], Stroke::new(width, colour));
+        }
+    }
+    if let [only] = points {
+        ui.painter().circle_filled(*only, 3.0, Color32::WHITE);
+    }
+}
+
+fn photo_press(command: Command) -> Press {
+    press(super::Command::Photo(command))
+}
