@@ -1033,3 +1033,99 @@ window-care-changed = What has changed
 window-care-other = Folder of the home as it was (empty: since this window opened)
 window-care-compare = Compare
 window-care-no-change = Nothing has changed.
+
+## Map: what feeds what
+window-lines-hint = Press one pin, then the one it feeds; or drag from one to the other; or choose them here. Water, power and waste run from the first to the second.
+window-lines-search = Find by name or tag
+window-lines-from = It comes from
+window-lines-to = It goes to
+window-lines-choose = Choose…
+window-lines-draw = Draw the line
+window-lines-refused = This line cannot be drawn. { $cause } { $remedy }
+window-lines-of = Lines of: { $device }
+window-lines-line = { $from } → { $to }: { $carries }
+window-lines-change = Size and length…
+window-lines-change-of = Size and length of { $line }
+window-lines-remove = Remove
+window-lines-remove-of = Remove { $line }
+window-lines-size = Size, as the trade writes it
+window-lines-length = Length, such as 12' 6" or 3.8 m
+window-lines-keep = Keep
+window-lines-proposed = { $n ->
+    [one] One line is probably there
+   *[other] { $n } lines are probably there
+}
+window-lines-proposed-hint = Guesses from what stands where. None is on the map until you accept it.
+window-lines-accept = Accept
+window-lines-accept-of = Accept { $line }
+window-lines-accept-all = Accept all that are likely
+
+## Map: the panel
+window-panel-directory = Directory
+window-panel-import = From a table
+window-panel-finding = Find circuits
+window-panel-none = There is no panel on the map yet. Pin one under “Walk and pin”.
+window-panel-which = Which panel
+window-panel-new = Write a circuit
+window-panel-circuits = Circuits of: { $panel }
+window-panel-circuit = { $number }  { $serves }
+window-panel-spare = Spare { $number }
+window-panel-amperes = { $n } A
+window-panel-poles = { $n ->
+    [one] one pole
+   *[other] { $n } poles
+}
+window-panel-number = Number, such as 7 or 9,11
+window-panel-serves = What it serves (empty: spare)
+window-panel-rating = Amperes
+window-panel-how-many-poles = Poles
+window-panel-bad-number = Amperes and poles are numbers, such as 20 and 2; poles are 1 to 4.
+window-panel-import-hint = A directory, or a list of outlets with their circuits: separated text, .xlsx or .ods.
+window-panel-path = Path of the file
+window-panel-read = Read it
+window-panel-paste = Or paste the table here
+window-panel-read-pasted = Read what is pasted
+window-panel-refused = { $cause } { $remedy }
+window-panel-columns = What the columns hold
+window-panel-column = { $heading } (such as { $example })
+window-panel-which-circuit = Say which column holds the circuit numbers.
+window-panel-becomes = What it becomes
+window-panel-becomes-of = Circuits: { $circuits }. Devices: { $things }. Lines: { $lines }.
+window-panel-unknown = { $n ->
+    [one] One row is taken in, but its circuit is unknown:
+   *[other] { $n } rows are taken in, but their circuits are unknown:
+}
+window-panel-left = { $n ->
+    [one] One row is not used:
+   *[other] { $n } rows are not used:
+}
+window-panel-doubts = { $n ->
+    [one] One value was not understood:
+   *[other] { $n } values were not understood:
+}
+window-panel-row = Row { $row }: { $text }. { $why }
+window-panel-more-rows = and { $n } more
+window-panel-confirm = Put it on the map
+window-panel-imported = It is on the map. “Take back” takes all of it back.
+
+## Map: finding circuits
+window-find-hint = Switch some off, walk through the house, tick what went dead. Few walks are enough, for several are off at a time.
+window-find-breakers = Find what hangs on the breakers
+window-find-gfcis = Find what hangs on the GFCIs
+window-find-nothing = There is nothing to find: of everything on the map the circuit is known.
+window-find-written = It is on the map.
+window-find-may-off = It may go off
+window-find-may-off-of = It may go off: { $device }
+window-find-walk = Walk { $n } (at most { $most } more)
+window-find-switch-off = Switch off: { $devices }
+window-find-tick = Then look at each of these and tick what is dead. Switch all on again afterwards.
+window-find-dead = Dead
+window-find-unseen = Not looked at
+window-find-walked = I have looked
+window-find-found = Found so far
+window-find-on = { $thing }: { $device }
+window-find-on-none = { $thing } hangs on none of these.
+window-find-odd = { $thing }: the ticks contradict each other. Look again.
+window-find-write = Write it to the map
+window-find-undo = Take the last walk back
+window-find-leave = Leave it

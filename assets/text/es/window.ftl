@@ -1033,3 +1033,99 @@ window-care-changed = Qué cambió
 window-care-other = Carpeta de la casa como era (vacío: desde que se abrió esta ventana)
 window-care-compare = Comparar
 window-care-no-change = No cambió nada.
+
+## Map: what feeds what
+window-lines-hint = Pulse una marca y luego la que alimenta; o arrastre de una a otra; o elíjalas aquí. El agua, la corriente y el desagüe van de la primera a la segunda.
+window-lines-search = Buscar por nombre o etiqueta
+window-lines-from = Viene de
+window-lines-to = Va a
+window-lines-choose = Elegir…
+window-lines-draw = Trazar la línea
+window-lines-refused = Esta línea no se puede trazar. { $cause } { $remedy }
+window-lines-of = Líneas de: { $device }
+window-lines-line = { $from } → { $to }: { $carries }
+window-lines-change = Medida y largo…
+window-lines-change-of = Medida y largo de { $line }
+window-lines-remove = Quitar
+window-lines-remove-of = Quitar { $line }
+window-lines-size = Medida, como la escribe el oficio
+window-lines-length = Largo, como 12' 6" o 3.8 m
+window-lines-keep = Guardar
+window-lines-proposed = { $n ->
+    [one] Es probable que haya una línea
+   *[other] Es probable que haya { $n } líneas
+}
+window-lines-proposed-hint = Suposiciones según lo que está dónde. Ninguna está en el mapa hasta que usted la acepte.
+window-lines-accept = Aceptar
+window-lines-accept-of = Aceptar { $line }
+window-lines-accept-all = Aceptar todas las probables
+
+## Map: the panel
+window-panel-directory = Directorio
+window-panel-import = De una tabla
+window-panel-finding = Encontrar circuitos
+window-panel-none = Todavía no hay ningún panel en el mapa. Marque uno en «Recorrer y marcar».
+window-panel-which = Qué panel
+window-panel-new = Anotar un circuito
+window-panel-circuits = Circuitos de: { $panel }
+window-panel-circuit = { $number }  { $serves }
+window-panel-spare = Libre { $number }
+window-panel-amperes = { $n } A
+window-panel-poles = { $n ->
+    [one] un polo
+   *[other] { $n } polos
+}
+window-panel-number = Número, como 7 o 9,11
+window-panel-serves = A qué sirve (vacío: libre)
+window-panel-rating = Amperios
+window-panel-how-many-poles = Polos
+window-panel-bad-number = Los amperios y los polos son números, como 20 y 2; los polos van de 1 a 4.
+window-panel-import-hint = Un directorio, o una lista de tomacorrientes con sus circuitos: texto separado, .xlsx o .ods.
+window-panel-path = Ruta del archivo
+window-panel-read = Leerlo
+window-panel-paste = O pegue la tabla aquí
+window-panel-read-pasted = Leer lo pegado
+window-panel-refused = { $cause } { $remedy }
+window-panel-columns = Qué contienen las columnas
+window-panel-column = { $heading } (como { $example })
+window-panel-which-circuit = Diga qué columna contiene los números de circuito.
+window-panel-becomes = En qué se convierte
+window-panel-becomes-of = Circuitos: { $circuits }. Dispositivos: { $things }. Líneas: { $lines }.
+window-panel-unknown = { $n ->
+    [one] Una fila se toma, pero no se sabe su circuito:
+   *[other] { $n } filas se toman, pero no se saben sus circuitos:
+}
+window-panel-left = { $n ->
+    [one] Una fila no se usa:
+   *[other] { $n } filas no se usan:
+}
+window-panel-doubts = { $n ->
+    [one] Un valor no se entendió:
+   *[other] { $n } valores no se entendieron:
+}
+window-panel-row = Fila { $row }: { $text }. { $why }
+window-panel-more-rows = y { $n } más
+window-panel-confirm = Ponerlo en el mapa
+window-panel-imported = Está en el mapa. «Deshacer» lo quita todo.
+
+## Map: finding circuits
+window-find-hint = Apague algunos, recorra la casa y marque lo que se quedó sin corriente. Bastan pocas vueltas, porque se apagan varios a la vez.
+window-find-breakers = Encontrar qué cuelga de los disyuntores
+window-find-gfcis = Encontrar qué cuelga de los GFCI
+window-find-nothing = No hay nada que encontrar: de todo lo que está en el mapa se sabe el circuito.
+window-find-written = Está en el mapa.
+window-find-may-off = Se puede apagar
+window-find-may-off-of = Se puede apagar: { $device }
+window-find-walk = Vuelta { $n } (a lo más { $most } más)
+window-find-switch-off = Apague: { $devices }
+window-find-tick = Luego mire cada uno de estos y marque lo que no tiene corriente. Después encienda todo otra vez.
+window-find-dead = Sin corriente
+window-find-unseen = No lo miré
+window-find-walked = Ya miré
+window-find-found = Encontrado hasta ahora
+window-find-on = { $thing }: { $device }
+window-find-on-none = { $thing } no cuelga de ninguno de estos.
+window-find-odd = { $thing }: las marcas se contradicen. Mire otra vez.
+window-find-write = Escribirlo en el mapa
+window-find-undo = Retirar la última vuelta
+window-find-leave = Dejarlo

@@ -123,6 +123,10 @@ pub(crate) fn apply(app: &mut App, ctx: &egui::Context, command: MapCommand) {
 
 /// Takes what threads have worked out, and has worked out what follows from a change.
 pub(crate) fn poll(app: &mut App, ctx: &egui::Context) {
+    panel::poll(app);
+    if app.page == crate::ask::Page::Map && app.map.tool == Tool::Lines {
+        lines::poll(app);
+    }
     walk::poll(app, ctx);
     missing::poll(app, ctx);
 }

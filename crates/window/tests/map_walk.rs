@@ -40,7 +40,8 @@ impl Walker {
             .build_ui_state(|ui, app: &mut App| app.ui(ui), app);
         at.run();
         let mut walker = Self { at, words };
-        walker.press_text("map");
+        walker.press_text("quiet");
+        walker.press_text("open-map");
         walker
     }
 

@@ -46,7 +46,7 @@ fn all_papers_are_written_once_more_the_same_and_nothing_else_is_left() {
     let run = papers(&folder("flat"), &to, &day);
     assert_eq!(run.code, DONE, "{}", run.err);
     assert_eq!(files(&to), FILES);
-    assert!(run.err.contains("1 of 6") && run.err.contains("6 of 6"), "{}", run.err);
+    assert!(run.err.contains("1 of 7") && run.err.contains("7 of 7"), "{}", run.err);
     for file in FILES {
         assert!(run.out.contains(file), "{}", run.out);
     }

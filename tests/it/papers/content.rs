@@ -76,7 +76,8 @@ fn the_first_page_of_the_fridge_door_has_what_one_runs_to_it_for() {
 #[test]
 fn every_sheet_ends_with_the_numbers_and_the_codes() {
     for language in ["en", "es"] {
-        for sheet in Sheet::ALL {
+        // The log's page is there only where something was written down.
+        for sheet in [Sheet::Fridge, Sheet::Panels, Sheet::Valves, Sheet::Tags, Sheet::Pack] {
             let (home, sheet) = printed("two-storey", sheet, language);
             let told = text(&sheet);
             let words = Catalogue::find(language).unwrap();

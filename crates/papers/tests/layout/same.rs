@@ -8,7 +8,11 @@ use crate::homes::{example, three};
 fn the_same_order_gives_the_same_bytes() {
     let given = example("flat");
     for sheet in Sheet::ALL {
-        let once = given.print(sheet, "es").unwrap().pdf().unwrap();
+        let once = match given.print(sheet, "es") {
+            Ok(printed) => printed.pdf().unwrap(),
+            Err(CannotPrint::Nothing) => continue,
+            Err(error) => panic!("{sheet:?}: {error}"),
+        };
         // Another home in between, so that what is kept from before could show.
         let _other = three().print(Sheet::Fridge, "en").unwrap();
         let again = given.print(sheet, "es").unwrap().pdf().unwrap();

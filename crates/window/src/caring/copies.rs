@@ -70,7 +70,9 @@ pub(crate) enum Command {
 impl State {
     /// Takes what the thread has to say.
     pub(crate) fn poll(&mut self) {
-        let Some(outcome) = self.work.as_ref().and_then(|work| work.try_recv().ok()) else { return };
+        let Some(outcome) = self.work.as_ref().and_then(|work| work.try_recv().ok()) else {
+            return;
+        };
         self.work = None;
         match outcome {
             Outcome::Said(said) => self.said = Some(said),

@@ -111,8 +111,7 @@ fn open_ui(ui: &mut Ui, view: &View<'_>, state: &State, job: &Upkeep, out: &mut 
     if let Some(source) = &job.source {
         ui.add(egui::Label::new(soft(ui, source.as_str())).wrap());
     }
-    if let Some(initials) =
-        typed(ui, "care-initials", &view.text("care-initials"), &state.initials)
+    if let Some(initials) = typed(ui, "care-initials", &view.text("care-initials"), &state.initials)
     {
         out.push(Press::Care(Command::Initials(initials)));
     }

@@ -74,8 +74,7 @@ fn item_ui(ui: &mut Ui, view: &View<'_>, state: &State, item: &MoveInItem, out: 
         ui.add(egui::Label::new(part.name.as_str()).wrap());
     }
     ui.add(egui::Label::new(soft(ui, item.source.as_str())).wrap());
-    if let Some(initials) =
-        typed(ui, "care-initials", &view.text("care-initials"), &state.initials)
+    if let Some(initials) = typed(ui, "care-initials", &view.text("care-initials"), &state.initials)
     {
         out.push(Press::Care(Command::Initials(initials)));
     }

@@ -136,7 +136,8 @@ fn first_ui(ui: &mut Ui, view: &View<'_>, state: &State, out: &mut Vec<Press>) {
     section(ui, &view.text("care-first"));
     let device = state.device.as_deref().and_then(|id| view.home.component(id));
     let text = device.map_or_else(|| view.text("care-which-device"), |c| c.name.clone());
-    let combo = ComboBox::from_id_salt("care-device").selected_text(text).height(400.0).width(320.0);
+    let combo =
+        ComboBox::from_id_salt("care-device").selected_text(text).height(400.0).width(320.0);
     let combo = combo.show_ui(ui, |ui| {
         for component in &view.home.components {
             let is_chosen = device.is_some_and(|device| device.id == component.id);
@@ -149,9 +150,8 @@ fn first_ui(ui: &mut Ui, view: &View<'_>, state: &State, out: &mut Vec<Press>) {
     let Some(device) = device else { return };
     let spot = Spot::Component(device.id.clone());
     let nets = [Net::Water, Net::Waste, Net::Power, Net::Condensate, Net::Gas];
-    let first = nets
-        .into_iter()
-        .find_map(|net| responsible(view.home, &spot, net, view.today, view.words));
+    let first =
+        nets.into_iter().find_map(|net| responsible(view.home, &spot, net, view.today, view.words));
     card(ui, Palette::of(ui).edge_stroke(), |ui| match first {
         Some(first) => {
             if let Some(phone) = &first.first.phone {

@@ -19,7 +19,7 @@ use std::collections::BTreeMap;
 
 use egui::Ui;
 use quarterturn_guidance::fill;
-use quarterturn_home::{Edit, Home, Level, changes};
+use quarterturn_home::{Edit, Level, changes};
 
 use super::canvas::{Marks, Touch};
 use super::{MapCommand, MapState, level_to_show};
@@ -146,6 +146,10 @@ pub(crate) fn apply(app: &mut App, ctx: &egui::Context, command: Command) {
             state.corners.clear();
         }
         Command::Type(field, id, text) => {
+            if field == Field::Name && id.is_empty() && app.map.plans.at == At::Rooms {
+                // The next room is about to be drawn: nothing of another is in its way.
+                app.map.plans.room = None;
+            }
             app.map.plans.typed.insert((field, id), text);
         }
         Command::Level(command) => levels::apply(app, command),
@@ -262,9 +266,4 @@ pub(crate) fn own_drawing_ui(
 /// A command of this tool, as the window takes it.
 fn press(command: Command) -> Press {
     Press::Map(MapCommand::Plans(command))
-}
-
-/// Where something in the middle of a room is, in metres; `None` for one without an outline.
-fn middle_of(home: &Home, room: &str) -> Option<Point> {
-    crate::place::of_space(home, room).map(|place| (place.x, place.y))
 }

@@ -49,7 +49,15 @@ pub(super) fn drawn(
     without: Option<&str>,
 ) -> Option<Rectangle> {
     let rectangle = Rectangle::between(between.0, between.1);
-    snapped(rectangle, &others(home, level, without), grid(home.units), REACH)
+    let laid = snapped(rectangle, &others(home, level, without), grid(home.units), REACH)?;
+    // Rounding gives a zero its sign, which nobody wants to read in the home's file.
+    let plain = |at: f64| at + 0.0;
+    Some(Rectangle {
+        left: plain(laid.left),
+        top: plain(laid.top),
+        right: plain(laid.right),
+        bottom: plain(laid.bottom),
+    })
 }
 
 /// Where a corner comes to lie: on one that is there, or on the grid.
@@ -61,7 +69,7 @@ pub(super) fn corner(home: &Home, level: &Level, at: Point, so_far: &[Point]) ->
         Some(point) if far(&point) <= REACH => point,
         _ => {
             let grid = grid(home.units);
-            ((at.0 / grid).round() * grid, (at.1 / grid).round() * grid)
+            ((at.0 / grid).round() * grid + 0.0, (at.1 / grid).round() * grid + 0.0)
         }
     }
 }

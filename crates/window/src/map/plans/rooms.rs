@@ -98,11 +98,12 @@ fn wrong(app: &mut App, key: &str) {
     app.map.plans.wrong = Some(app.words.text(&format!("window-{key}")));
 }
 
-/// Adds a room with the name that is typed, and picks it.
+/// Adds a room with the name that is typed; one without is picked.
 fn add(app: &mut App, level: &str, outline: Vec<Point>) {
     let home = app.history.home();
     let typed = app.map.plans.typed(Field::Name, "").map(str::trim).filter(|name| !name.is_empty());
     let usual = app.words.text("window-plans-room");
+    let is_named = typed.is_some();
     let name = typed.unwrap_or(&usual);
     let name = free_name(name, |name| home.spaces.iter().any(|room| room.name == name));
     let id = home.free_id(&name);
@@ -111,7 +112,9 @@ fn add(app: &mut App, level: &str, outline: Vec<Point>) {
     let room = Space { id: id.clone(), name, level, outline, outdoors };
     if app.edit(Edit::PutSpace(Box::new(room))) {
         let plans = &mut app.map.plans;
-        plans.room = Some(id);
+        // One without a name is there to be named; else the corners of one that is picked would be in
+        // the way of the next one's.
+        plans.room = (!is_named).then_some(id);
         plans.forget_typed("");
         plans.corners.clear();
     }

@@ -3,7 +3,7 @@
 use egui::{TextEdit, Ui, vec2};
 use quarterturn_guidance::{Catalogue, count, fill};
 use quarterturn_home::{Kind, Space};
-use quarterturn_mapping::{SetInfo, kind_key, set_of, sets, usual};
+use quarterturn_mapping::{SetInfo, kind_key, sets, usual};
 
 use super::{Command, MapCommand};
 use crate::ask::Command as Press;
@@ -40,7 +40,9 @@ impl Pick {
             Self::Kind(kind) => {
                 let name = capital(&words.text(&kind_key(*kind)));
                 // A set of the same name is placed far more often.
-                if set_of(*kind).is_some() {
+                let same =
+                    |set: &SetInfo| set.name.text(words).to_lowercase() == name.to_lowercase();
+                if sets().iter().any(same) {
                     words.fill("window-walk-alone", &[fill("kind", &name)])
                 } else {
                     name
