@@ -918,6 +918,9 @@ window-plans-corners-title = Put it straight
 window-plans-corners-how = Move the four points to the corners of something that is a rectangle: the edge of the paper, or the outer walls. Drag them, or move them with the arrow keys.
 window-plans-beside-kept = Keep what is beside it
 window-plans-beside-cut = Cut off what is beside it
+window-plans-size-hint = If you know how large the rectangle is, type it: then its proportions are right, and nothing is left to measure. A photo taken straight from below or from the side does not tell them.
+window-plans-size-across = Width of the rectangle
+window-plans-size-down = Depth of the rectangle
 window-plans-straighten = Put it straight
 window-plans-as-it-is = It is straight as it is
 window-plans-straight-title = Is it straight now?
@@ -994,7 +997,6 @@ window-care-open = How, and done…
 window-care-open-of = Open: { $job }
 window-care-initials = Who did it (initials)
 window-care-note = Anything else
-window-care-found = What did you find?
 window-care-done = Done
 window-care-close = Close
 window-care-not-recorded = It could not be written down: { $why }.
@@ -1059,6 +1061,20 @@ window-lines-proposed-hint = Guesses from what stands where. None is on the map 
 window-lines-accept = Accept
 window-lines-accept-of = Accept { $line }
 window-lines-accept-all = Accept all that are likely
+
+## Map: risers and one-lines
+window-schematic-plan = Plan
+window-schematic-water = Riser: water
+window-schematic-drains = Riser: drains
+window-schematic-power = One-line: power
+window-schematic-gas = Riser: gas
+window-schematic-hint = Press one box, then the one it feeds. A dashed line is only proposed; a double one is hot water or a vent; a box with a thin edge stands here once already.
+window-schematic-box = Box: { $device }
+window-schematic-again = Box: { $device }, once more
+window-schematic-of = { $drawing }: boxes and lines
+window-schematic-outdoors = Outdoors, or floor not known
+window-schematic-loose = Joined to nothing here yet
+window-schematic-empty = Nothing of this is on the map yet. Pin it first, then draw its lines here.
 
 ## Map: the panel
 window-panel-directory = Directory

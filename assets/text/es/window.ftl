@@ -918,6 +918,9 @@ window-plans-corners-title = Enderécela
 window-plans-corners-how = Mueva los cuatro puntos a las esquinas de algo que sea un rectángulo: el borde del papel o las paredes exteriores. Arrástrelos, o muévalos con las flechas del teclado.
 window-plans-beside-kept = Conservar lo que hay al lado
 window-plans-beside-cut = Recortar lo que hay al lado
+window-plans-size-hint = Si sabe cuánto mide el rectángulo, escríbalo: entonces sus proporciones son correctas y no queda nada por medir. Una foto tomada justo desde abajo o desde un lado no las muestra.
+window-plans-size-across = Ancho del rectángulo
+window-plans-size-down = Fondo del rectángulo
 window-plans-straighten = Enderezar
 window-plans-as-it-is = Ya está derecha
 window-plans-straight-title = ¿Está derecha ahora?
@@ -994,7 +997,6 @@ window-care-open = Cómo, y hecho…
 window-care-open-of = Abrir: { $job }
 window-care-initials = Quién lo hizo (iniciales)
 window-care-note = Algo más
-window-care-found = ¿Qué encontró?
 window-care-done = Hecho
 window-care-close = Cerrar
 window-care-not-recorded = No se pudo anotar: { $why }.
@@ -1059,6 +1061,20 @@ window-lines-proposed-hint = Suposiciones según lo que está dónde. Ninguna es
 window-lines-accept = Aceptar
 window-lines-accept-of = Aceptar { $line }
 window-lines-accept-all = Aceptar todas las probables
+
+## Map: risers and one-lines
+window-schematic-plan = Plano
+window-schematic-water = Esquema vertical: agua
+window-schematic-drains = Esquema vertical: desagües
+window-schematic-power = Unifilar: corriente
+window-schematic-gas = Esquema vertical: gas
+window-schematic-hint = Pulse una caja y luego la que alimenta. Una línea a trazos es solo una propuesta; una doble es agua caliente o ventilación; una caja de borde fino ya está aquí una vez.
+window-schematic-box = Caja: { $device }
+window-schematic-again = Caja: { $device }, otra vez
+window-schematic-of = { $drawing }: cajas y líneas
+window-schematic-outdoors = Afuera, o piso desconocido
+window-schematic-loose = Aún sin unir a nada aquí
+window-schematic-empty = Todavía no hay nada de esto en el mapa. Márquelo primero y luego trace aquí sus líneas.
 
 ## Map: the panel
 window-panel-directory = Directorio

@@ -15,6 +15,7 @@ mod propose;
 mod rooms;
 mod said;
 mod scale;
+pub mod schematic;
 mod sets;
 mod straighten;
 mod table;

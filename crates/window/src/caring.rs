@@ -74,8 +74,8 @@ pub(crate) enum Command {
     Initials(String),
     /// What else is to be written down.
     Note(String),
-    /// A job is done, with what was found.
-    Done(String, Option<DeviceState>),
+    /// A job is done: all of it, or to one device with what was found there.
+    Done(String, Option<(String, DeviceState)>),
     /// An item is done.
     Tick(String),
     /// It is not done after all.

@@ -18,6 +18,8 @@ use crate::tokens::{EDGE_ON_PLAN, INK_ON_PLAN, PIN_NOW, Palette, ROUND, TOUCH, s
 use crate::trail::{self, Run, stretches};
 use crate::view::View;
 
+/// Farther than this, in points, a button is tied to its stairs by a line.
+const NEAR: f32 = 22.0;
 /// Nearer than this, in metres, one need not walk.
 const AT_HAND: f64 = 1.5;
 
@@ -132,7 +134,7 @@ pub(crate) fn stairs_ui(
             let response = ui.interact(rect, id, Sense::click());
             response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &text));
             let painter = ui.painter();
-            if rect.distance_to_pos(at) > 4.0 {
+            if rect.distance_to_pos(at) > NEAR {
                 let near = rect.clamp(at);
                 painter.line_segment([at, near], Stroke::new(4.0, EDGE_ON_PLAN));
                 painter.line_segment([at, near], Stroke::new(1.5, INK_ON_PLAN));

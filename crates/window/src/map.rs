@@ -8,6 +8,7 @@ mod lines;
 mod missing;
 mod panel;
 pub(crate) mod plans;
+mod schematic;
 mod walk;
 
 use egui::{CentralPanel, Frame, Panel, ScrollArea, Ui};

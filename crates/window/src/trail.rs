@@ -270,7 +270,7 @@ fn pattern(of: System) -> (&'static [f32], &'static [f32]) {
 }
 
 /// The colour of a line on white. The yellow of gas cannot be seen there: it is drawn in ink.
-fn ink(of: System) -> Color32 {
+pub(crate) fn ink(of: System) -> Color32 {
     match of {
         System::Gas => INK_ON_PLAN,
         other => system(other).fill,

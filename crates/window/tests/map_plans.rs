@@ -84,6 +84,14 @@ impl Person {
         self.at.run();
     }
 
+    /// Presses the one of these two that tells what is taken back or made again.
+    fn press_starting(&mut self, start: &str) {
+        let texts = self.texts();
+        let label = texts.iter().find(|text| text.starts_with(start));
+        let label = label.unwrap_or_else(|| panic!("no {start}: {texts:?}")).clone();
+        self.press(&label);
+    }
+
     fn sees(&self, text: &str) -> bool {
         self.texts().iter().any(|seen| seen.contains(text))
     }
@@ -253,9 +261,9 @@ fn from_nothing_three_rooms_a_door_and_stairs() {
 
     // All of it is on disk, and one undo takes back one thing.
     let home = person.home().clone();
-    person.press("Take back");
+    person.press_starting("Undo: ");
     assert_eq!(person.home().passages.len(), 2);
-    person.press("Make again");
+    person.press_starting("Redo: ");
     assert_eq!(person.home(), &home);
     person.at.state_mut().finish();
     assert_eq!(Folder::at(&folder).unwrap().read().unwrap().home, home);
@@ -293,7 +301,7 @@ fn floors_are_renamed_put_in_order_and_removed_with_what_is_on_them() {
     person.press("Remove this floor…");
     person.press("Remove it");
     assert!(person.home().level(&level.id).is_none() && person.home().space(&room.id).is_none());
-    person.press("Take back");
+    person.press_starting("Undo: ");
     assert!(person.home().space(&room.id).is_some());
 }
 
@@ -336,9 +344,13 @@ fn rooms_by_corners_are_moved_stretched_and_removed() {
 fn photo(file: &Path) -> [(f64, f64); 4] {
     const SIZE: (u32, u32) = (1000, 800);
     let project = |(x, y): (f64, f64)| {
-        let (sin, cos) = 25_f64.to_radians().sin_cos();
-        let deep = y * sin + 13.0;
-        (x * 1000.0 / deep + 500.0, y * cos * 1000.0 / deep + 400.0)
+        // Tilted about both axes: a photo tilted about one alone does not tell proportions.
+        let ((sin, cos), (sin_y, cos_y)) =
+            (25_f64.to_radians().sin_cos(), 20_f64.to_radians().sin_cos());
+        let (y, z) = (y * cos, y * sin);
+        let (x, z) = (x * cos_y + z * sin_y, z * cos_y - x * sin_y);
+        let deep = z + 13.0;
+        (x * 1000.0 / deep + 500.0, y * 1000.0 / deep + 400.0)
     };
     let plane = [(-4.0, -3.0), (4.0, -3.0), (4.0, 3.0), (-4.0, 3.0)];
     let corners = plane.map(project);
@@ -381,16 +393,20 @@ fn a_photo_taken_at_an_angle_becomes_a_plan() {
         let scale = (area.width() / size.0).min(area.height() / size.1);
         Rect::from_center_size(area.center(), vec2(size.0, size.1) * scale)
     };
-    for (number, (x, y)) in (1..).zip(corners) {
-        let area = fit(person.at.get_by_label("The picture").rect(), (1000.0, 800.0));
-        #[expect(clippy::cast_possible_truncation, reason = "points of the screen")]
-        let to = pos2(
-            area.left() + area.width() * (x / 1000.0) as f32,
-            area.top() + area.height() * (y / 800.0) as f32,
-        );
-        let from = person.at.get_by_label(&format!("Corner {number} of the rectangle")).rect();
-        person.drag(from.center(), to);
-    }
+    let set_corners = |person: &mut Person| {
+        for (number, (x, y)) in (1..).zip(corners) {
+            let area = fit(person.at.get_by_label("The picture").rect(), (1000.0, 800.0));
+            #[expect(clippy::cast_possible_truncation, reason = "points of the screen")]
+            let to = pos2(
+                area.left() + area.width() * (x / 1000.0) as f32,
+                area.top() + area.height() * (y / 800.0) as f32,
+            );
+            let label = format!("Corner {number} of the rectangle");
+            let from = person.at.get_by_label(&label).rect().center();
+            person.drag(from, to);
+        }
+    };
+    set_corners(&mut person);
     person.press("Cut off what is beside it");
     person.press("Put it straight");
     person.wait("a straight picture", |person| person.sees("Is it straight now?"));
@@ -424,6 +440,24 @@ fn a_photo_taken_at_an_angle_becomes_a_plan() {
         let beside = f64::from(darkest) / f64::from(grey.width()) - 0.5;
         assert!(beside.abs() < 0.02, "{beside}");
     }
+
+    // With a size that is known, nothing is left to measure.
+    person.press("Picture of a plan");
+    person.type_into("Or type where it is", &jpeg.display().to_string());
+    person.press("Take it in");
+    person.wait("the corners", |person| person.sees("Corner 1 of the rectangle"));
+    set_corners(&mut person);
+    person.press("Cut off what is beside it");
+    person.type_into("Width of the rectangle", "16 m");
+    person.type_into("Depth of the rectangle", "12 m");
+    person.press("Put it straight");
+    person.wait("a straight picture", |person| person.sees("Is it straight now?"));
+    person.press("Yes, go on");
+    person.wait("another plan", |person| {
+        person.home().levels[0].plan.as_ref().is_some_and(|plan| plan.width_m > 12.0)
+    });
+    let plan = person.home().levels[0].plan.clone().unwrap();
+    assert!((plan.width_m - 16.0).abs() < 0.05, "{}", plan.width_m);
 }
 
 #[test]

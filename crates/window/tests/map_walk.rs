@@ -63,7 +63,10 @@ impl Walker {
 
     fn type_into(&mut self, key: &str, text: &str) {
         let label = self.text(key);
-        let field = self.at.get_by_role_and_label(Role::TextInput, &label);
+        let is_field = |role| matches!(role, Role::TextInput | Role::MultilineTextInput);
+        let fields = self.at.query_all_by_label(&label);
+        let field = fields.into_iter().find(|node| is_field(node.accesskit_node().role()));
+        let field = field.unwrap_or_else(|| panic!("no field {label}"));
         field.focus();
         field.type_text(text);
         self.at.run();

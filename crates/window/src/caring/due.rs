@@ -3,17 +3,17 @@
 use egui::Ui;
 use quarterturn_guidance::fill;
 use quarterturn_home::{DeviceState, Done, Edit};
-use quarterturn_upkeep::{Upkeep, record};
+use quarterturn_upkeep::{Part, Upkeep, record};
 
 use super::{Command, State, typed};
 use crate::app::App;
 use crate::ask::Command as Press;
-use crate::controls::{button, card, line, main_button, section, soft, strong};
+use crate::controls::{button, card, chosen_button, line, main_button, section, soft, strong};
 use crate::tokens::{GAP, Palette, size};
 use crate::view::View;
 
-/// Writes down that a job was done.
-pub(super) fn done(app: &mut App, job: String, finding: Option<DeviceState>) {
+/// Writes down that a job was done: to all of its parts, or to one of them with what was found there.
+pub(super) fn done(app: &mut App, job: String, found: Option<(String, DeviceState)>) {
     let Some(on) = app.today else {
         app.message = Some(app.words.text("window-no-day"));
         return;
@@ -23,13 +23,13 @@ pub(super) fn done(app: &mut App, job: String, finding: Option<DeviceState>) {
         job,
         on,
         by: text(&app.care.initials),
-        components: Vec::new(),
-        finding,
+        components: found.iter().map(|(part, _)| part.clone()).collect(),
+        finding: found.as_ref().map(|(_, finding)| *finding),
         note: text(&app.care.note),
     };
     match record(app.history.home(), done) {
         Ok(edits) => {
-            if app.edit(Edit::All(edits)) {
+            if app.edit(Edit::All(edits)) && found.is_none() {
                 app.care.open = None;
                 app.care.note.clear();
             }
@@ -102,9 +102,6 @@ fn open_ui(ui: &mut Ui, view: &View<'_>, state: &State, job: &Upkeep, out: &mut 
     if !job.tools.is_empty() {
         told(&view.fill("tool", &[fill("tool", &view.words.list(&job.tools))]));
     }
-    for part in &job.parts {
-        told(&part.name);
-    }
     if let Some(by) = &job.by {
         told(by);
     }
@@ -119,18 +116,33 @@ fn open_ui(ui: &mut Ui, view: &View<'_>, state: &State, job: &Upkeep, out: &mut 
         out.push(Press::Care(Command::Note(note)));
     }
     ui.add_space(GAP);
-    ui.label(view.text("care-found"));
+    for part in &job.parts {
+        part_ui(ui, view, job, part, out);
+    }
     ui.horizontal_wrapped(|ui| {
         if main_button(ui, &view.text("care-done")).clicked() {
             out.push(Press::Care(Command::Done(job.id.clone(), None)));
         }
-        for (finding, key) in crate::after::STATES {
-            if button(ui, &view.text(key)).clicked() {
-                out.push(Press::Care(Command::Done(job.id.clone(), Some(finding))));
-            }
-        }
         if button(ui, &view.text("care-close")).clicked() {
             out.push(Press::Care(Command::Open(None)));
+        }
+    });
+}
+
+/// One thing that the job is done to, and what may be found there.
+fn part_ui(ui: &mut Ui, view: &View<'_>, job: &Upkeep, part: &Part, out: &mut Vec<Press>) {
+    ui.add(egui::Label::new(part.name.as_str()).wrap());
+    let Some(component) = view.home.component(&part.id) else { return };
+    ui.horizontal_wrapped(|ui| {
+        for (finding, key) in crate::after::STATES {
+            let text = view.text(key);
+            let fills = [fill("device", &component.name), fill("lesson", &text)];
+            let label = view.fill("learnt-of", &fills);
+            let is_known = component.state() == finding;
+            if chosen_button(ui, &text, is_known).accessible_name(label).clicked() {
+                let found = Some((part.id.clone(), finding));
+                out.push(Press::Care(Command::Done(job.id.clone(), found)));
+            }
         }
     });
 }

@@ -88,6 +88,9 @@ pub(crate) struct MarkedLine {
     pub(crate) is_proposed: bool,
 }
 
+/// From so many points of the screen for a metre on, hoses and traps are shown too.
+const NEAR: f32 = 45.0;
+
 /// How the plan is looked at.
 #[derive(Debug, Clone, Default, PartialEq)]
 pub(crate) struct Look {
@@ -249,6 +252,12 @@ fn placed<'a>(
             state.selected.as_ref() == Some(&component.id) || marks.bright.contains(&component.id);
         // Breakers stand in their panel, two dozen on one spot: the panel shows them.
         if component.kind == Kind::Breaker && component.panel.is_some() && !named {
+            continue;
+        }
+        // Hoses and traps would hide what people look for, until one comes near or draws their lines.
+        let is_small = component.tag.is_none() && !component.kind.is_served();
+        let is_far = sheet.points(1.0) < NEAR && state.tool != Tool::Lines;
+        if is_small && is_far && !named {
             continue;
         }
         let is_here = view.home.level_of(component).is_some_and(|on| on.id == level.id);

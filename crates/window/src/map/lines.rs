@@ -7,12 +7,13 @@ use std::sync::Arc;
 use egui::{ComboBox, Ui};
 use quarterturn_guidance::{count, fill};
 use quarterturn_home::{Connection, Edit, Home, Level, Medium};
+use quarterturn_mapping::schematic::Sort;
 use quarterturn_mapping::{
     Proposal, accept, accept_all, may_connect, media_between, medium_key, proposals,
 };
 
 use super::canvas::{MarkedLine, Marks, Touch};
-use super::{MapCommand, MapState};
+use super::{MapCommand, MapState, schematic};
 use crate::app::App;
 use crate::ask::Command as Press;
 use crate::controls::{button, card, chosen_button, main_button, section, soft, strong};
@@ -28,19 +29,23 @@ const MOST: usize = 40;
 /// How far one is with it.
 #[derive(Debug, Default)]
 pub(crate) struct State {
-    from: Option<String>,
+    pub(super) from: Option<String>,
     to: Option<String>,
     /// What the line is to carry; `None` for the most likely.
     carries: Option<Medium>,
     /// Words by which the ends are looked for.
     search: String,
     /// What is probably there, worked out once for each state of the home.
-    proposed: Vec<Proposal>,
+    pub(super) proposed: Vec<Proposal>,
     of: Option<Arc<Home>>,
     /// Why the last line was not drawn.
     refused: Option<String>,
     /// The line whose particulars are being typed: size and length.
     changed: Option<(Box<Connection>, String, String)>,
+    /// The riser or one-line in place of the plan.
+    pub(super) drawing: Option<Sort>,
+    /// How large that is, in steps; 0 for as large as it is made.
+    pub(super) nearness: i32,
 }
 
 /// What is done with it.
@@ -68,6 +73,10 @@ pub(crate) enum Command {
     Accept(String),
     /// Draw all that is proposed and at least as likely as not.
     AcceptAll,
+    /// Show a riser or one-line, or the plan.
+    Show(Option<Sort>),
+    /// Make the riser or one-line larger or smaller.
+    Nearness(i32),
 }
 
 /// Does what was asked for.
@@ -87,8 +96,11 @@ pub(crate) fn apply(app: &mut App, _ctx: &egui::Context, command: Command) {
         Command::Join(from, to) => {
             app.map.lines.from = Some(from.clone());
             app.map.lines.to = Some(to.clone());
-            draw(app, &from, &to, None);
+            let carries = shown_medium(app, &from, &to);
+            draw(app, &from, &to, carries);
         }
+        Command::Show(drawing) => app.map.lines.drawing = drawing,
+        Command::Nearness(steps) => app.map.lines.nearness = steps,
         Command::Remove(line) => {
             app.edit(Edit::Disconnect(line));
         }
@@ -146,6 +158,16 @@ fn draw(app: &mut App, from: &str, to: &str, carries: Option<Medium>) {
             app.map.lines.refused = Some(app.words.fill("window-lines-refused", &fills));
         }
     }
+}
+
+/// What a line carries that is drawn in a riser or one-line: what that shows. `None` on the plan,
+/// which shows all.
+fn shown_medium(app: &App, from: &str, to: &str) -> Option<Medium> {
+    let media = app.map.lines.drawing?.media();
+    let home = app.history.home();
+    let likely = media_between(home, from, to).into_iter().find(|medium| media.contains(medium));
+    let usual = || Some(usual_medium(home, from)).filter(|medium| media.contains(medium));
+    likely.or_else(usual).or_else(|| media.first().copied())
 }
 
 /// What the first line of a component carries.
@@ -370,10 +392,17 @@ pub(crate) fn touched(_view: &View<'_>, state: &MapState, touch: &Touch, out: &m
 
 /// A drawing in place of the plan; false if the plan is shown.
 pub(crate) fn own_drawing_ui(
-    _ui: &mut Ui,
-    _view: &View<'_>,
-    _state: &MapState,
-    _out: &mut Vec<Press>,
+    ui: &mut Ui,
+    view: &View<'_>,
+    state: &MapState,
+    out: &mut Vec<Press>,
 ) -> bool {
-    false
+    schematic::choice_ui(ui, view, state, out);
+    match state.lines.drawing {
+        Some(sort) => {
+            schematic::schematic_ui(ui, view, state, sort, out);
+            true
+        }
+        None => false,
+    }
 }

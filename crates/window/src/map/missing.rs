@@ -104,17 +104,15 @@ pub(crate) fn head_ui(ui: &mut Ui, view: &View<'_>, state: &MapState, out: &mut 
     };
     let percent = u32::try_from(found.percent()).map_or(0.0, f64::from);
     let text = view.fill("missing-percent", &[count("percent", percent)]);
-    ui.horizontal_wrapped(|ui| {
-        ui.label(soft(ui, text));
-        if let Some(first) = found.list.first().filter(|_| state.tool != Tool::Missing) {
-            let next = first.said.text(view.words);
-            let response = button(ui, &view.fill("missing-next", &[fill("what", &next)]));
-            focus_ring(ui, &response);
-            if response.clicked() {
-                put_right(view, state, &first.fix, out);
-            }
+    ui.add(egui::Label::new(soft(ui, text)).wrap());
+    if let Some(first) = found.list.first().filter(|_| state.tool != Tool::Missing) {
+        let next = first.said.text(view.words);
+        let response = button(ui, &view.fill("missing-next", &[fill("what", &next)]));
+        focus_ring(ui, &response);
+        if response.clicked() {
+            put_right(view, state, &first.fix, out);
         }
-    });
+    }
 }
 
 /// The column of the tool.

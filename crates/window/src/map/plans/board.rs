@@ -252,7 +252,8 @@ fn corners_of_ui(ui: &Ui, view: &View<'_>, room: &Space, paper: &Paper, out: &mu
         let handle = Handle { id: ("room-corner", place), label: &label, at: *at, step };
         let Some(moved) = handle_ui(ui, paper, &handle) else { continue };
         if moved.is_over {
-            out.push(room_press(rooms::Command::Stretch(room.id.clone(), place, moved.to)));
+            let (id, to, snaps) = (room.id.clone(), moved.to, !moved.is_by_key);
+            out.push(room_press(rooms::Command::Stretch { id, place, to, snaps }));
         } else {
             let stroke = Stroke::new(2.0, palette.focus);
             let ends = [paper.at(*at), paper.at(moved.to)];

@@ -11,7 +11,6 @@ use super::{State, press};
 use crate::app::App;
 use crate::ask::Command as Press;
 use crate::controls::{button, section, soft};
-use crate::place;
 use crate::sheet::spaces_of;
 use crate::view::View;
 
@@ -149,9 +148,9 @@ fn stairs_ui(ui: &mut Ui, view: &View<'_>, state: &State, level: &Level, out: &m
     });
 }
 
-fn between(view: &View<'_>, key: &str, one: &str, other: &str) -> String {
-    let (one, other) = (place::name(view.home, one), place::name(view.home, other));
-    view.fill(key, &[fill("one", one), fill("other", other)])
+fn between<'a>(view: &View<'a>, key: &str, one: &'a str, other: &'a str) -> String {
+    let name = |id| view.home.space(id).map_or(id, |room| room.name.as_str());
+    view.fill(key, &[fill("one", name(one)), fill("other", name(other))])
 }
 
 pub(super) fn door_press(command: Command) -> Press {

@@ -28,6 +28,8 @@ pub(crate) struct Moved {
     pub(crate) to: Point,
     /// False while it is being dragged.
     pub(crate) is_over: bool,
+    /// True if it was moved by a key: just as far as that says, to nothing near.
+    pub(crate) is_by_key: bool,
 }
 
 /// Shows a handle; tells where it was moved to.
@@ -47,7 +49,8 @@ pub(crate) fn handle_ui(ui: &Ui, paper: &Paper, handle: &Handle<'_>) -> Option<M
     focus_ring(ui, &response);
     if response.dragged() || response.drag_stopped() {
         let to = response.interact_pointer_pos()?;
-        return Some(Moved { to: paper.point(to), is_over: response.drag_stopped() });
+        let is_over = response.drag_stopped();
+        return Some(Moved { to: paper.point(to), is_over, is_by_key: false });
     }
     if !response.has_focus() {
         return None;
@@ -70,5 +73,5 @@ pub(crate) fn handle_ui(ui: &Ui, paper: &Paper, handle: &Handle<'_>) -> Option<M
             }
         }
     });
-    ((x, y) != handle.at).then_some(Moved { to: (x, y), is_over: true })
+    ((x, y) != handle.at).then_some(Moved { to: (x, y), is_over: true, is_by_key: true })
 }

@@ -39,6 +39,8 @@ pub(crate) enum Command {
     Stop,
     /// The corner at this place is there, in pixels.
     Corner(usize, Point),
+    /// How wide (false) or how deep (true) the rectangle is, as it is typed.
+    Size(bool, String),
     /// Keep what is beside the rectangle, or not.
     Beside(bool),
     /// Put it straight by its corners.
@@ -130,6 +132,8 @@ pub(crate) struct State {
     /// The ends of the distance, in pixels.
     pub(super) points: Vec<Point>,
     pub(super) distance: String,
+    /// How wide and how deep the rectangle is, if that is typed.
+    pub(super) sizes: [String; 2],
     /// How many metres a pixel is, once that is known.
     scale: Option<Scale>,
     /// What is wrong, in words.
@@ -176,10 +180,14 @@ pub(super) fn apply(app: &mut App, ctx: &egui::Context, command: Command) {
                 *corner = within(to, size);
             }
         }
+        Command::Size(is_depth, text) => {
+            let [across, down] = &mut app.map.plans.photo.sizes;
+            *(if is_depth { down } else { across }) = text;
+        }
         Command::Beside(beside) => app.map.plans.photo.beside = beside,
         Command::Straighten => put_straight(app, ctx),
         Command::AsItIs => app.map.plans.photo.stage = Stage::Measuring,
-        Command::Accept => accept(app),
+        Command::Accept => accept(app, ctx),
         Command::Again => {
             let photo = &mut app.map.plans.photo;
             photo.texture.clone_from(&photo.first);
@@ -304,11 +312,24 @@ fn put_straight(app: &mut App, ctx: &egui::Context) {
             return;
         }
     };
+    let typed: Vec<&str> = photo.sizes.iter().map(|size| size.trim()).collect();
+    let known = match typed.as_slice() {
+        [across, down] if !across.is_empty() || !down.is_empty() => {
+            match (read_distance(across), read_distance(down)) {
+                (Ok(across), Ok(down)) => Known::Metres { across, down },
+                (Err(error), _) | (_, Err(error)) => {
+                    photo.wrong = Some(error.told(&app.words));
+                    return;
+                }
+            }
+        }
+        _ => Known::Nothing,
+    };
     let margin = if photo.beside { Margin::Kept } else { Margin::None };
     let most = ctx.input(|i| i.max_texture_side);
     photo.stage =
         Stage::Working(work(ctx, "plans-straightening", move |progress| {
-            match straighten(&picture, &corners, Known::Nothing, margin, progress) {
+            match straighten(&picture, &corners, known, margin, progress) {
                 Ok(straight) => {
                     let shown = on_screen(&straight.picture, most);
                     Outcome::Straight(Box::new(straight), shown)
@@ -318,7 +339,7 @@ fn put_straight(app: &mut App, ctx: &egui::Context) {
         }));
 }
 
-fn accept(app: &mut App) {
+fn accept(app: &mut App, ctx: &egui::Context) {
     let photo = &mut app.map.plans.photo;
     match std::mem::take(&mut photo.stage) {
         Stage::Straight(straight) => {
@@ -327,6 +348,10 @@ fn accept(app: &mut App) {
             photo.picture = Some(Arc::new(straight.picture));
             photo.points.clear();
             photo.stage = Stage::Measuring;
+            // Its size was typed: nothing is left to measure.
+            if photo.scale.is_some() {
+                keep(app, ctx);
+            }
         }
         other => photo.stage = other,
     }
@@ -351,6 +376,13 @@ fn measure(app: &mut App, ctx: &egui::Context) {
             return;
         }
     }
+    keep(app, ctx);
+}
+
+/// Stores the picture in the home's folder, in a thread.
+fn keep(app: &mut App, ctx: &egui::Context) {
+    let photo = &mut app.map.plans.photo;
+    let Some(picture) = photo.picture.clone() else { return };
     let Some(folder) = app.keeping.folder().cloned() else {
         photo.wrong = Some(app.words.text("window-plans-no-folder"));
         return;

@@ -110,6 +110,16 @@ fn corners_ui(ui: &mut Ui, view: &View<'_>, photo: &State, out: &mut Vec<Press>)
             }
         }
     });
+    ui.add(Label::new(soft(ui, view.text("plans-size-hint"))).wrap());
+    let example = length(3.81, view.home.units);
+    ui.columns(2, |columns| {
+        let boxes = [("plans-size-across", false), ("plans-size-down", true)];
+        for ((ui, (key, is_depth)), now) in columns.iter_mut().zip(boxes).zip(&photo.sizes) {
+            if let Some(text) = field(ui, &view.text(key), &example, now).text {
+                out.push(photo_press(Command::Size(is_depth, text)));
+            }
+        }
+    });
     ui.add_space(GAP);
     if main_button(ui, &view.text("plans-straighten")).clicked() {
         out.push(photo_press(Command::Straighten));

@@ -60,9 +60,16 @@ pub(super) fn drawn(
     })
 }
 
-/// Where a corner comes to lie: on one that is there, or on the grid.
-pub(super) fn corner(home: &Home, level: &Level, at: Point, so_far: &[Point]) -> Point {
-    let there = spaces_of(home, level).flat_map(|room| room.outline.iter()).chain(so_far);
+/// Where a corner comes to lie: on one of another room that is there, or on the grid.
+pub(super) fn corner(
+    home: &Home,
+    level: &Level,
+    at: Point,
+    without: Option<&str>,
+    so_far: &[Point],
+) -> Point {
+    let rooms = spaces_of(home, level).filter(|room| Some(room.id.as_str()) != without);
+    let there = rooms.flat_map(|room| room.outline.iter()).chain(so_far);
     let far = |point: &Point| (point.0 - at.0).hypot(point.1 - at.1);
     let nearest = there.copied().min_by(|a, b| far(a).total_cmp(&far(b)));
     match nearest {

@@ -3,7 +3,7 @@
 use egui::{Label, Ui};
 use quarterturn_guidance::fill;
 use quarterturn_home::{Edit, Level, Space};
-use quarterturn_mapping::{Rectangle, read_distance};
+use quarterturn_mapping::{Rectangle, read_distance, snapped};
 
 use super::levels::{free_name, type_press};
 use super::paper::{Point, length};
@@ -46,8 +46,17 @@ pub(crate) enum Command {
     Outdoors(String, bool),
     /// It was moved by so much.
     Move(String, Point),
-    /// Its corner at this place was moved there.
-    Stretch(String, usize, Point),
+    /// A corner of it was moved.
+    Stretch {
+        /// Id of the room.
+        id: String,
+        /// Which of its corners.
+        place: usize,
+        /// Where to, in metres.
+        to: Point,
+        /// True if it goes to the grid or to what is near.
+        snaps: bool,
+    },
 }
 
 /// Does what was asked for.
@@ -70,7 +79,7 @@ pub(super) fn apply(app: &mut App, command: Command) {
         Command::Corner(level, at) => {
             let home = app.history.home();
             let Some(on) = home.level(&level) else { return };
-            let at = corner(home, on, at, &app.map.plans.corners);
+            let at = corner(home, on, at, None, &app.map.plans.corners);
             let corners = &mut app.map.plans.corners;
             // Back at the first, the room is closed.
             if corners.len() > 2 && corners.first() == Some(&at) {
@@ -90,7 +99,7 @@ pub(super) fn apply(app: &mut App, command: Command) {
             }
         }
         Command::Move(id, by) => move_by(app, &id, by),
-        Command::Stretch(id, place, to) => stretch(app, &id, place, to),
+        Command::Stretch { id, place, to, snaps } => stretch(app, &id, (place, to), snaps),
     }
 }
 
@@ -200,21 +209,27 @@ fn move_by(app: &mut App, id: &str, (dx, dy): Point) {
     app.edit(edit);
 }
 
-fn stretch(app: &mut App, id: &str, place: usize, to: Point) {
+fn stretch(app: &mut App, id: &str, (place, to): (usize, Point), snaps: bool) {
     let home = app.history.home();
     let Some(room) = home.space(id) else { return };
     let Some(level) = room.level.as_deref().and_then(|level| home.level(level)) else { return };
     let outline = if is_rectangle(&room.outline) {
         let opposite = (place + 2) % 4;
         let Some(fixed) = room.outline.get(opposite).copied() else { return };
-        let Some(rectangle) = drawn(home, level, (fixed, to), Some(id)) else {
+        let rectangle = if snaps {
+            drawn(home, level, (fixed, to), Some(id))
+        } else {
+            // The same without a grid and without reach.
+            snapped(Rectangle::between(fixed, to), &[], 0.0, 0.0)
+        };
+        let Some(rectangle) = rectangle else {
             wrong(app, "plans-too-small");
             return;
         };
         rectangle.outline()
     } else {
         let mut outline = room.outline.clone();
-        let at = corner(home, level, to, &[]);
+        let at = if snaps { corner(home, level, to, Some(id), &[]) } else { to };
         match outline.get_mut(place) {
             Some(point) => *point = at,
             None => return,

@@ -138,11 +138,12 @@ pub(super) fn picked_ui(
                 }
             });
         }
-        if let Some(level) = level_to_show(view, state) {
+        let rooms = rooms(view, state);
+        if let Some(level) = level_to_show(view, state).filter(|_| !rooms.is_empty()) {
             ui.add(egui::Label::new(soft(ui, view.text("walk-no-place"))).wrap());
             ui.horizontal_wrapped(|ui| {
                 let place = || Command::Place { level: level.id.clone(), at: None };
-                for room in rooms(view, state) {
+                for room in &rooms {
                     let text = view.fill("walk-into", &[fill("room", &room.name)]);
                     if pressed(ui, &text) {
                         say(out, Command::Room(Some(room.id.clone())));
@@ -175,7 +176,10 @@ fn found(words: &Catalogue, search: &str) -> Vec<Pick> {
         } else if matches(search, &name) {
             1
         } else if matches(search, &[name.as_str(), &of_kind, &also].join(" ")) {
-            2
+            // A service or a drain is more than the valve or cleanout that it is known by.
+            let is_more = matches!(pick, Pick::Set(_))
+                && matches!(kind, Kind::IsolatingValve | Kind::Cleanout);
+            2 + u8::from(is_more)
         } else {
             continue;
         };
