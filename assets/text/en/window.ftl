@@ -1043,6 +1043,7 @@ window-lines-from = It comes from
 window-lines-to = It goes to
 window-lines-choose = Choose…
 window-lines-draw = Draw the line
+window-lines-which = It is not clear what this line carries. Choose it, then draw the line.
 window-lines-refused = This line cannot be drawn. { $cause } { $remedy }
 window-lines-of = Lines of: { $device }
 window-lines-line = { $from } → { $to }: { $carries }

@@ -1043,6 +1043,7 @@ window-lines-from = Viene de
 window-lines-to = Va a
 window-lines-choose = Elegir…
 window-lines-draw = Trazar la línea
+window-lines-which = No está claro qué lleva esta línea. Elíjalo y luego trace la línea.
 window-lines-refused = Esta línea no se puede trazar. { $cause } { $remedy }
 window-lines-of = Líneas de: { $device }
 window-lines-line = { $from } → { $to }: { $carries }

@@ -2,10 +2,10 @@
 //!
 //! A drawing is a tree. It grows from where the supply comes in (for drains, from the sewer) through
 //! the first line that reaches each device. Every other line that reaches a device ends in a copy of
-//! it: so no two lines ever cross. A device stands in the column of what feeds it if it is the first
-//! thing fed, else in a column of its own; within a floor, each one stands a row further than all
-//! before it on its way. That a supply rises from below and power comes down from the street is how
-//! the trade draws them (common practice).
+//! it: so no line runs through a device. A device stands in the column of what feeds it if it is the
+//! first thing fed, else in a column of its own, and so does what follows after a way that came down a
+//! floor; within a floor, each one stands a row further than all before it on its way. That a supply
+//! rises from below and power comes down from the street is how the trade draws them (common practice).
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -104,14 +104,25 @@ impl Schematic {
         // Of each spot its floor and its row within that; and the last row on its way, by floor.
         let mut at: Vec<(u32, usize, u32)> = Vec::new();
         let mut way: Vec<BTreeMap<usize, u32>> = Vec::new();
-        for spot in &self.spots {
+        // Spots that are reached from a floor above them.
+        let mut hangs = BTreeSet::new();
+        for (index, spot) in self.spots.iter().enumerate() {
             let before = spot.parent.and_then(|parent| at.get(parent).copied());
             let floor = if sort == Sort::Power { Some(0) } else { floor_of(home, &levels, spot) };
-            let floor =
-                floor.unwrap_or_else(|| before.map_or(outdoors, |(_, floor, _)| floor));
+            let floor = floor.unwrap_or_else(|| before.map_or(outdoors, |(_, floor, _)| floor));
+            if before.is_some_and(|(_, above, _)| floor > above) {
+                hangs.insert(index);
+            }
             let column = match before {
-                // Straight on, unless the way turns back down.
-                Some((column, above, _)) if spot.is_first && floor <= above => column,
+                // Straight on, unless the way turns back down, or came down: then the line from
+                // above is where one would go on.
+                Some((column, above, _))
+                    if spot.is_first
+                        && floor <= above
+                        && !spot.parent.is_some_and(|p| hangs.contains(&p)) =>
+                {
+                    column
+                }
                 _ => {
                     self.columns += 1;
                     self.columns - 1
@@ -304,11 +315,8 @@ fn grow(
 
 /// Components that ought to be in the net and that no line of it reaches.
 fn loose(home: &Home, sort: Sort, members: &BTreeSet<usize>) -> Vec<usize> {
-    let joined: BTreeSet<&str> = home
-        .connections
-        .iter()
-        .flat_map(|line| [line.from.as_str(), line.to.as_str()])
-        .collect();
+    let joined: BTreeSet<&str> =
+        home.connections.iter().flat_map(|line| [line.from.as_str(), line.to.as_str()]).collect();
     let is_loose = |place: usize, component: &Component| {
         !members.contains(&place)
             && sort.media().iter().any(|medium| component.kind.can_meet(*medium))
@@ -440,10 +448,12 @@ mod tests {
                     let Some(parent) = spot.parent.map(|parent| &drawn.spots[parent]) else {
                         continue;
                     };
-                    let along = (parent.column.min(spot.column) + 1)
-                        ..parent.column.max(spot.column);
+                    let along =
+                        (parent.column.min(spot.column) + 1)..parent.column.max(spot.column);
                     let down = (parent.row.min(spot.row) + 1)..parent.row.max(spot.row);
-                    assert!(along.into_iter().all(|column| !places.contains(&(column, parent.row))));
+                    assert!(
+                        along.into_iter().all(|column| !places.contains(&(column, parent.row)))
+                    );
                     assert!(down.into_iter().all(|row| !places.contains(&(spot.column, row))));
                 }
             }

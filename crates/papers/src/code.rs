@@ -5,7 +5,7 @@ use std::fmt::Write as _;
 use qrcode::{Color, EcLevel, QrCode};
 
 /// Longest text, in bytes: as much as can still be read from a tag at arm's length.
-pub(crate) const LONGEST: usize = 320;
+pub(crate) const LONGEST: usize = 260;
 
 /// The code of a text as a drawing. `None` if the text is too long for any code.
 pub(crate) fn drawing(text: &str) -> Option<String> {

@@ -178,9 +178,10 @@ impl Laid {
             };
             (name, floor.top, floor.rows)
         });
-        let nodes = drawn.spots.iter().map(|spot| {
-            (spot.column, spot.row, signs.get(&spot.place).cloned(), spot.is_copy)
-        });
+        let nodes = drawn
+            .spots
+            .iter()
+            .map(|spot| (spot.column, spot.row, signs.get(&spot.place).cloned(), spot.is_copy));
         let lines = drawn.spots.iter().filter_map(|spot| {
             let parent = drawn.spots.get(spot.parent?)?;
             let dashed = matches!(spot.carries, Some(Medium::HotWater | Medium::Vent));

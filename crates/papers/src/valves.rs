@@ -60,13 +60,14 @@ pub(crate) fn tags(house: &House<'_>, pictures: &mut Pictures<'_>) -> Option<Val
         .map(|component| {
             let valve = valve(house, component);
             let heading = house.named(component);
-            let mut lines = vec![heading, valve.whereabouts.clone(), valve.how.clone()];
-            lines.extend(valve.remarks.iter().cloned());
-            lines.push(house.words.fill("paper-valve-serves-line", &[fill("list", &valve.serves)]));
-            lines.push(house.words.fill(
+            let call = house.words.fill(
                 "paper-call-line",
                 &[fill("name", &emergency.name), fill("phone", &emergency.phone)],
-            ));
+            );
+            // What counts most comes first: a line that no longer fits is left out.
+            let mut lines = vec![heading, valve.whereabouts.clone(), valve.how.clone(), call];
+            lines.extend(valve.remarks.iter().cloned());
+            lines.push(house.words.fill("paper-valve-serves-line", &[fill("list", &valve.serves)]));
             let text = code::lines(&lines);
             let picture = code::drawing(&text).map(|svg| pictures.drawing(svg));
             let alt = house.words.fill("paper-code-alt", &[fill("text", &text)]);

@@ -459,7 +459,7 @@ mod tests {
         let mut all: Vec<Component> = every_device().collect();
         all.dedup_by_key(|c| Figure::of(Some(c), Act::Close).key());
         ctx.set_fonts(crate::fonts::definitions());
-        let mut frame = || {
+        let frame = || {
             ctx.run_ui(egui::RawInput::default(), |ui| {
                 // Fonts take effect with the second frame.
                 if ui.ctx().cumulative_frame_nr() == 0 {

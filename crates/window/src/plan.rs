@@ -1,8 +1,8 @@
 //! The plan of a level: rooms, spots to pick, devices to go to.
 
 use egui::{
-    ComboBox, CursorIcon, Rect, Response, Sense, Stroke, StrokeKind, Ui, WidgetInfo,
-    accesskit::Role, pos2, vec2,
+    ComboBox, CursorIcon, Response, Sense, Stroke, StrokeKind, Ui, WidgetInfo, accesskit::Role,
+    vec2,
 };
 use quarterturn_guidance::{Signal, Spot, fill};
 use quarterturn_home::{Level, Space};

@@ -6,7 +6,7 @@ use egui::accesskit::Role;
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use egui_kittest::{Harness, Node};
 use quarterturn_guidance::{Catalogue, Trouble};
-use quarterturn_home::{Component, Date, DeviceState, Home, Kind, Level, Space};
+use quarterturn_home::{Component, Date, DeviceState, Home, Kind, Level, Medium, Space};
 use quarterturn_window::{App, Opening};
 
 fn window(opening: Opening) -> Harness<'static, App> {
@@ -151,7 +151,7 @@ fn upkeep_that_finds_a_seized_valve_changes_the_answer() {
     open(&mut harness, "Upkeep and handover");
     press(&mut harness, "Open: Close and open each water shutoff");
     type_into(&mut harness, "Who did it (initials)", "AB");
-    press(&mut harness, "Cold stop under the kitchen sink: Does not move");
+    press(&mut harness, "Dishwasher stop under the kitchen sink: Does not move");
     let after = harness.state().home().clone();
     let changed: Vec<&str> = after
         .components
@@ -159,17 +159,17 @@ fn upkeep_that_finds_a_seized_valve_changes_the_answer() {
         .filter(|c| before.component(&c.id).map(Component::state) != Some(c.state()))
         .map(|c| c.id.as_str())
         .collect();
-    assert_eq!(changed, ["kitchen-cold-stop"], "one valve was found so, not all");
-    assert_eq!(after.component("kitchen-cold-stop").unwrap().state(), DeviceState::Seized);
+    assert_eq!(changed, ["dishwasher-stop"], "one valve was found so, not all");
+    assert_eq!(after.component("dishwasher-stop").unwrap().state(), DeviceState::Seized);
     assert!(after.done.iter().any(|done| done.by.as_deref() == Some("AB")));
     let first_set = |harness: &mut Harness<'_, App>| {
         press(harness, "← Back");
         press(harness, &leak());
-        press(harness, "Pin: Kitchen sink");
+        press(harness, "Pin: Dishwasher");
         harness.state().answer().expect("an answer").sets[0].close.clone()
     };
     let set = first_set(&mut harness);
-    assert!(!set.contains(&"kitchen-cold-stop".to_owned()), "{set:?}");
+    assert!(!set.contains(&"dishwasher-stop".to_owned()), "{set:?}");
     open(&mut harness, "Upkeep and handover");
     press_first(&mut harness, "Undo: ");
     assert_eq!(*harness.state().home(), before);
@@ -262,7 +262,8 @@ fn unjoined() -> Home {
             at("street", Kind::WaterMain, "Street main", 1.0),
             at("main", Kind::IsolatingValve, "House main", 3.0),
             at("sink", Kind::Sink, "Sink", 5.0),
-            at("lamp", Kind::Light, "Lamp", 8.0),
+            at("lamp", Kind::Light, "Lamp", 7.0),
+            at("cleanout", Kind::Cleanout, "Cleanout", 8.5),
         ],
         ..Home::default()
     }
@@ -279,7 +280,13 @@ fn lines_are_drawn_from_pin_to_pin() {
     assert_eq!(harness.state().home().connections.len(), 1);
     press(&mut harness, "Pin: Sink");
     assert_eq!(harness.state().home().connections.len(), 2, "it goes on from where the line ends");
-    press(&mut harness, "Pin: Street main");
+    press(&mut harness, "Pin: Lamp");
+    let lines = &harness.state().home().connections;
+    assert!(lines.iter().all(|l| l.carries == Medium::ColdWater), "{lines:?}");
+    sees(&harness, "It is not clear what this line carries.");
+    assert_eq!(harness.state().home().connections.len(), 2, "no power to a sink by a slip");
+    press(&mut harness, "Pin: Lamp");
+    press(&mut harness, "Pin: Cleanout");
     sees(&harness, "This line cannot be drawn.");
     assert_eq!(harness.state().home().connections.len(), 2);
     press_first(&mut harness, "Undo: ");

@@ -11,8 +11,8 @@ fn each_tag_holds_its_text_in_a_code_that_can_be_read() {
         let (home, sheet) = printed("old-house", Sheet::Tags, language);
         let mut read = Vec::new();
         for page in 0..sheet.page_count() {
-            // 150 dots an inch: a phone sees more.
-            let picture = sheet.picture(page, 1275).unwrap();
+            // 300 dots an inch, as printers print: a phone held over the tag sees as much.
+            let picture = sheet.picture(page, 2550).unwrap();
             let width = usize::try_from(picture.width).unwrap();
             let height = usize::try_from(picture.height).unwrap();
             let mut grey = rqrr::PreparedImage::prepare_from_greyscale(width, height, |x, y| {

@@ -34,9 +34,14 @@ fn the_fridge_door_tells_what_the_screen_tells() {
                 let first = &answer.steps[0].text;
                 let at = told.find(&squeezed(first));
                 let at = at.unwrap_or_else(|| panic!("{example} {language}: no {first}"));
-                // What could hurt stands before the first act at a device.
-                let act = answer.steps.iter().find(|step| step.component.is_some()).unwrap();
-                let act = told.find(&squeezed(&act.text)).unwrap();
+                // What could hurt stands before the first act at a device. Where no device that anyone may
+                // work helps, as in the old house, there is none.
+                let act = answer.steps.iter().find_map(|step| {
+                    step.component.as_ref()?;
+                    told.find(&squeezed(&step.text))
+                });
+                assert!(act.is_some() || example == "old-house", "{example} {trouble:?}");
+                let act = act.unwrap_or(at);
                 for danger in answer.cautions.iter().filter(|c| c.signal == Signal::Danger) {
                     let danger = told.find(&squeezed(&danger.text));
                     assert!(danger.is_some_and(|danger| danger < act), "{example} {trouble:?}");

@@ -137,6 +137,10 @@ pub(super) fn poll(app: &mut App) {
 /// Draws a line, or tells why it cannot be.
 fn draw(app: &mut App, from: &str, to: &str, carries: Option<Medium>) {
     let home = app.history.home();
+    if carries.is_none() && !is_plain(home, from, to) {
+        app.map.lines.refused = Some(app.words.text("window-lines-which"));
+        return;
+    }
     let likely = || media_between(home, from, to).first().copied();
     // Where nothing may be drawn, any medium tells why.
     let carries = carries.or_else(likely).unwrap_or_else(|| usual_medium(home, from));
@@ -168,6 +172,19 @@ fn shown_medium(app: &App, from: &str, to: &str) -> Option<Medium> {
     let likely = media_between(home, from, to).into_iter().find(|medium| media.contains(medium));
     let usual = || Some(usual_medium(home, from)).filter(|medium| media.contains(medium));
     likely.or_else(usual).or_else(|| media.first().copied())
+}
+
+/// True unless the likeliest line would bring to a component something that it has nothing to do with
+/// so far, such as power to a sink: then a person says what it carries.
+fn is_plain(home: &Home, from: &str, to: &str) -> bool {
+    let Some(likely) = media_between(home, from, to).first().copied() else { return true };
+    let mut nets = home
+        .connections
+        .iter()
+        .filter(|line| line.from == from || line.to == from)
+        .map(|line| line.carries.net())
+        .peekable();
+    nets.peek().is_none() || nets.any(|net| net == likely.net())
 }
 
 /// What the first line of a component carries.

@@ -7,8 +7,8 @@ mod boxes;
 
 use egui::scroll_area::{DragScroll, ScrollSource};
 use egui::{
-    Align2, FontId, Pos2, Rect, ScrollArea, Sense, Shape, Stroke, Ui, WidgetInfo,
-    accesskit::Role, pos2, vec2,
+    Align2, FontId, Pos2, Rect, ScrollArea, Sense, Shape, Stroke, Ui, WidgetInfo, accesskit::Role,
+    pos2, vec2,
 };
 use quarterturn_guidance::fill;
 use quarterturn_home::{Connection, Kind, Medium};
@@ -44,8 +44,7 @@ pub(super) fn choice_ui(ui: &mut Ui, view: &View<'_>, state: &MapState, out: &mu
         for sort in Sort::ALL {
             // Many homes have no gas.
             let is_there = sort != Sort::Gas || has_gas(view) || shown == Some(sort);
-            if is_there && chosen_button(ui, &view.text(key(sort)), shown == Some(sort)).clicked()
-            {
+            if is_there && chosen_button(ui, &view.text(key(sort)), shown == Some(sort)).clicked() {
                 say(lines::Command::Show(Some(sort)));
             }
         }

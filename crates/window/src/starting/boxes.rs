@@ -43,7 +43,8 @@ fn boxed(
     let modal = Modal::new(egui::Id::unique(id)).frame(frame).show(ui.ctx(), |ui| {
         let room = ui.ctx().content_rect().size();
         ui.set_width(WIDTH.min(room.x - 60.0));
-        ScrollArea::vertical().max_height((room.y - 80.0).max(120.0)).show(ui, |ui| {
+        let most = (room.y - 80.0).max(120.0);
+        ScrollArea::vertical().max_height(most).min_scrolled_height(most).show(ui, |ui| {
             Frame::new().inner_margin(egui::Margin::symmetric(4, 2)).show(ui, |ui| add(ui, out));
         });
     });

@@ -142,12 +142,15 @@ fn room_shape(
         "plans-size",
         &[fill("across", &length(width, units)), fill("down", &length(height, units))],
     );
-    let text = ui.painter().layout_no_wrap(
+    let room =
+        (paper.at((rectangle.right, 0.0)).x - paper.at((rectangle.left, 0.0)).x - 8.0).max(40.0);
+    let text = ui.painter().layout(
         name.to_owned(),
         FontId::new(size::ROOM + 1.0, bold()),
         palette.ink,
+        room,
     );
-    let small = ui.painter().layout_no_wrap(sizes, FontId::proportional(size::PIN), palette.soft);
+    let small = ui.painter().layout(sizes, FontId::proportional(size::PIN), palette.soft, room);
     let whole = Rect::from_center_size(
         at,
         egui::vec2(text.size().x.max(small.size().x), text.size().y + small.size().y),
