@@ -116,7 +116,7 @@ fn told(job: &Upkeep, how: bool, words: &Catalogue, out: &mut dyn Write) -> io::
     match &job.every {
         Every::Once => {}
         Every::Months(months) => {
-            when.push(words.fill("upkeep-every-months", &[count("months", f64::from(*months))]))
+            when.push(words.fill("upkeep-every-months", &[count("months", f64::from(*months))]));
         }
         Every::Year(months) => {
             let names: Vec<String> =

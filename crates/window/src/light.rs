@@ -95,17 +95,11 @@ pub(crate) fn paper(
 
 /// The picture under a veil, with what matters drawn once more over it.
 fn photo(painter: &Painter, palette: &Palette, id: TextureId, sheet: &Sheet, lit: Option<&Lit>) {
-    let whole = Rect::from_two_pos(
+    // Of a mirrored picture, this box is turned inside out.
+    let uv = Rect::from_min_max(
         sheet.on_picture(sheet.rect.left_top()),
         sheet.on_picture(sheet.rect.right_bottom()),
     );
-    // From two points a box is made upright again: a mirrored one is turned here.
-    let is_mirrored = sheet.on_picture(sheet.rect.left_top()).x > 0.5;
-    let uv = if is_mirrored {
-        Rect::from_min_max(whole.right_top(), whole.left_bottom())
-    } else {
-        whole
-    };
     painter.image(id, sheet.rect, uv, palette.picture);
     let Some(lit) = lit else { return };
     painter.rect_filled(sheet.rect, 0.0, palette.veil);

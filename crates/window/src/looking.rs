@@ -295,6 +295,27 @@ mod tests {
         assert!((near.scale / near.whole - 12.0).abs() < 1e-6);
     }
 
+    /// What is mirrored is the picture, not the places of things.
+    #[test]
+    fn a_mirrored_picture_is_turned_left_for_right() {
+        let home = home();
+        for is in [false, true] {
+            let mut level = home.levels[0].clone();
+            level.plan = Some(quarterturn_home::Plan {
+                picture: "plan.png".to_owned(),
+                left_m: 0.0,
+                top_m: 0.0,
+                width_m: 10.0,
+                mirrored: is,
+            });
+            let none = Picture::None;
+            let sheet = Sheet::fit(&home, &level, &none, area(), Aim::Whole, None).unwrap();
+            let corner = sheet.on_picture(sheet.rect.left_top());
+            assert_eq!(corner, pos2(if is { 1.0 } else { 0.0 }, 0.0));
+            assert!(sheet.at(0.0, 5.0).x < sheet.at(10.0, 5.0).x);
+        }
+    }
+
     #[test]
     fn what_matters_is_shown_large() {
         let matters = sheet(Aim::WhatMatters);

@@ -84,8 +84,6 @@ pub(crate) enum MapCommand {
     Look(canvas::Look),
     /// Change the home; one undo takes it back.
     Edit(Box<Edit>),
-    /// Change the home as part of a gesture with this name: one undo takes back all of it.
-    EditWithin(&'static str, Box<Edit>),
     /// Something for a tool.
     Walk(walk::Command),
     /// Something for a tool.
@@ -110,9 +108,6 @@ pub(crate) fn apply(app: &mut App, ctx: &egui::Context, command: MapCommand) {
         MapCommand::Look(look) => app.map.look = look,
         MapCommand::Edit(edit) => {
             app.edit(*edit);
-        }
-        MapCommand::EditWithin(gesture, edit) => {
-            app.edit_within(gesture, *edit);
         }
         MapCommand::Walk(command) => walk::apply(app, ctx, command),
         MapCommand::Plans(command) => plans::apply(app, ctx, command),

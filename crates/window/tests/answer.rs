@@ -1,5 +1,7 @@
 //! What stands below the steps of an answer, read as a screen reader would.
 
+#![expect(clippy::expect_used, reason = "a test that cannot go on stops")]
+
 use egui::accesskit::Role;
 use egui::{Theme, vec2};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};

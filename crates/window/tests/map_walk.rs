@@ -1,6 +1,8 @@
 //! The walk with the map in hand: from a home with one empty level to pins with lines, by mouse, by
 //! keyboard and in Spanish, found by the names that a screen reader reads.
 
+#![expect(clippy::expect_used, clippy::unwrap_used, reason = "a test that cannot go on stops")]
+
 use std::time::Duration;
 
 use egui::accesskit::Role;

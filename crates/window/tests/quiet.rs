@@ -1,5 +1,7 @@
 //! When nothing is wrong: papers, upkeep, lines, the panel; pressed and read as a person would.
 
+#![expect(clippy::expect_used, reason = "a test that cannot go on stops")]
+
 use std::path::{Path, PathBuf};
 
 use egui::accesskit::Role;

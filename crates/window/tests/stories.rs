@@ -2,6 +2,8 @@
 //! sees and presses, found by the names that a screen reader reads. The facts of each answer are worked
 //! out by hand on the plans in `tests/it/stories`.
 
+#![expect(clippy::expect_used, reason = "a test that cannot go on stops")]
+
 use std::path::Path;
 
 use egui::Key;

@@ -1,5 +1,7 @@
 //! The window without a display: clicked and typed into as a person would, read as a screen reader would.
 
+#![expect(clippy::expect_used, reason = "a test that cannot go on stops")]
+
 use std::path::{Path, PathBuf};
 
 use egui::accesskit::Role;

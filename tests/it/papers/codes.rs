@@ -19,7 +19,9 @@ fn each_tag_holds_its_text_in_a_code_that_can_be_read() {
                 picture.rgba[(y * width + x) * 4 + 1]
             });
             for grid in grey.detect_grids() {
-                read.push(grid.decode().expect("a code on the page is whole").1);
+                // With eight codes on a page the reader also tries corners of different ones together;
+                // such a grid does not decode. That each device has its code is asked below.
+                read.extend(grid.decode().ok().map(|(_, text)| text));
             }
         }
         let words = Catalogue::find(language).unwrap();

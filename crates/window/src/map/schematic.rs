@@ -72,7 +72,7 @@ pub(super) fn schematic_ui(
     let scroll = ScrollArea::both().id_salt(("schematic", key(sort))).auto_shrink(false);
     let scroll = scroll.scroll_source(by_hand);
     // A supply rises from below: there one begins to read.
-    scroll.stick_to_bottom(sort != Sort::Power).show(ui, |ui| {
+    let scrolled = scroll.stick_to_bottom(sort != Sort::Power).show(ui, |ui| {
         let grid = Grid::new(ui, &drawn, state.lines.nearness, area.width());
         let (rect, response) = ui.allocate_exact_size(grid.size(), Sense::hover());
         let label = view.fill("schematic-of", &[fill("drawing", &view.text(key(sort)))]);
@@ -83,8 +83,12 @@ pub(super) fn schematic_ui(
             line_ui(ui, &grid, spot);
         }
         let all = boxes::in_order_of_flow(&grid, view.home, sort);
-        boxes_ui(ui, view, state, sort, &all, grid.scale, out);
+        boxes_ui(ui, view, state, sort, &all, grid.scale, out)
     });
+    // In one column the drawing itself may be out of sight.
+    if scrolled.inner {
+        ui.scroll_to_rect(scrolled.inner_rect, None);
+    }
 }
 
 /// A drawing on the screen.
@@ -242,7 +246,7 @@ fn line_ui(ui: &Ui, grid: &Grid<'_>, spot: &Spot) {
     }
 }
 
-/// The boxes, each to be pressed.
+/// The boxes, each to be pressed; true if the keyboard has come to one.
 fn boxes_ui(
     ui: &mut Ui,
     view: &View<'_>,
@@ -251,15 +255,18 @@ fn boxes_ui(
     all: &[Drawn<'_>],
     scale: f32,
     out: &mut Vec<Command>,
-) {
+) -> bool {
+    let mut is_come_to = false;
     for drawn in all {
         let response = boxes::box_ui(ui, view, state, system(sort), drawn, scale);
         // Tab may lead to what is out of sight.
         if response.gained_focus() {
             ui.scroll_to_rect(response.rect.expand(HEAD), None);
+            is_come_to = true;
         }
         if response.clicked() {
             boxes::pressed(view, state, &drawn.component.id, out);
         }
     }
+    is_come_to
 }
