@@ -2,7 +2,7 @@
 
 #![expect(clippy::unwrap_used, reason = "a test that cannot go on stops")]
 
-use quarterturn_guidance::{Act, Catalogue, Question, Spot, Trouble, answer};
+use quarterturn_guidance::{Act, By, Catalogue, Question, Spot, Trouble, answer};
 use quarterturn_home::Home;
 
 fn example(name: &str) -> Home {
@@ -20,18 +20,30 @@ fn ask(home: &Home, trouble: Trouble) -> quarterturn_guidance::Answer {
     answer(home, &question, &Catalogue::english())
 }
 
-/// By hand on the plans: whatever leaks, the house main stops it, and nothing smaller stops all.
+/// By hand on the plan: whatever leaks indoors, the house main stops it, and nothing smaller stops all.
 #[test]
 fn a_leak_that_nobody_finds_is_stopped_at_the_main() {
-    for (name, main) in [("two-storey", "house-main"), ("old-house", "main-gate")] {
-        let home = example(name);
-        for trouble in [Trouble::Leak, Trouble::WaterFromAbove] {
-            let answer = ask(&home, trouble);
-            assert!(answer.mapped, "{name}");
-            let first = answer.steps.iter().find(|step| step.act == Act::Close).unwrap();
-            assert_eq!(first.component.as_deref(), Some(main), "{name}: {answer:#?}");
-        }
+    let home = example("two-storey");
+    for trouble in [Trouble::Leak, Trouble::WaterFromAbove] {
+        let answer = ask(&home, trouble);
+        assert!(answer.mapped, "{trouble:?}");
+        let first = answer.steps.iter().find(|step| step.act == Act::Close).unwrap();
+        assert_eq!(first.component.as_deref(), Some("house-main"), "{answer:#?}");
     }
+}
+
+/// By hand on the plan: neither gate valve of the old house can be relied on (one is seized, the other
+/// leaks by), so that only the curb stop is left, and that is the utility's.
+#[test]
+fn where_no_main_can_be_relied_on_the_utility_is_called() {
+    let home = example("old-house");
+    let answer = ask(&home, Trouble::Leak);
+    assert!(answer.mapped);
+    let sets: Vec<(&[String], By)> =
+        answer.sets.iter().map(|set| (set.close.as_slice(), set.by)).collect();
+    assert_eq!(sets, [(&["curb-stop".to_owned()][..], By::Utility)]);
+    assert!(answer.steps.iter().any(|step| step.act == Act::Call), "{answer:#?}");
+    assert!(answer.steps.iter().all(|step| step.act != Act::Close), "{answer:#?}");
 }
 
 #[test]

@@ -193,6 +193,11 @@ impl Person {
 const EMPTY: [f32; 4] = [-1.0, -1.0, 14.0, 10.0];
 const BEGUN: [f32; 4] = [-3.0, -3.0, 14.0, 10.0];
 
+/// Left, top, right and bottom of a room, in whole centimetres.
+fn centimetres(home: &Home, room: &str) -> [String; 4] {
+    outline(home, room).map(|metres| format!("{:.0}", metres * 100.0))
+}
+
 fn outline(home: &Home, room: &str) -> [f64; 4] {
     let room = home.spaces.iter().find(|space| space.name == room);
     let outline = &room.unwrap_or_else(|| panic!("{:?}", home.spaces)).outline;
@@ -214,12 +219,12 @@ fn from_nothing_three_rooms_a_door_and_stairs() {
     let at = |person: &Person, part, point| person.on_board("Ground floor", part, point);
     let (from, to) = (at(&person, EMPTY, (4.06, 3.05)), at(&person, EMPTY, (0.05, -0.06)));
     person.drag(from, to);
-    assert_eq!(outline(person.home(), "Kitchen"), [0.0, 0.0, 4.0, 3.0]);
+    assert_eq!(centimetres(person.home(), "Kitchen"), ["0", "0", "400", "300"]);
     // The next draws itself to the kitchen's wall.
     person.press("Hall");
     let (from, to) = (at(&person, BEGUN, (4.2, 0.1)), at(&person, BEGUN, (6.0, 3.1)));
     person.drag(from, to);
-    assert_eq!(outline(person.home(), "Hall"), [4.0, 0.0, 6.0, 3.0]);
+    assert_eq!(centimetres(person.home(), "Hall"), ["400", "0", "600", "300"]);
     // By typing.
     person.press("Bathroom");
     person.type_into("Width of the new room", "2.40 m");
@@ -621,5 +626,5 @@ fn the_boxes_fit_a_small_window() {
     person.type_into("Width of the new room", "4 m");
     person.type_into("Depth of the new room", "3 m");
     person.press("Add the room");
-    assert_eq!(outline(person.home(), "Kitchen"), [0.0, 0.0, 4.0, 3.0]);
+    assert_eq!(centimetres(person.home(), "Kitchen"), ["0", "0", "400", "300"]);
 }

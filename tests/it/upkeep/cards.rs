@@ -27,7 +27,7 @@ fn every_contact_with_a_number_is_a_card() {
             let wanted: Vec<_> = home.contacts.iter().filter(|c| c.phone.is_some()).collect();
             assert_eq!(cards.len(), wanted.len(), "{name}");
             for (card, contact) in cards.iter().zip(wanted) {
-                assert_eq!(texts(card, &VCardProperty::Fn), [contact.name.clone()]);
+                assert_eq!(texts(card, &VCardProperty::Fn), std::slice::from_ref(&contact.name));
                 assert_eq!(texts(card, &VCardProperty::Tel), [contact.phone.clone().unwrap()]);
                 assert_eq!(texts(card, &VCardProperty::Version).len(), 1);
                 let notes = texts(card, &VCardProperty::Note).join("\n");
