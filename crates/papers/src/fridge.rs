@@ -151,9 +151,8 @@ fn spot(house: &House<'_>, trouble: Trouble) -> Option<Spot> {
                 }),
                 _ => 0,
             };
-            let mut ranked: Vec<&Spot> = all.iter().collect();
-            ranked.sort_by_key(|spot| Reverse(weight(spot)));
-            ranked.first().map(|spot| (*spot).clone())
+            // Of equals the last in reverse is the first.
+            all.iter().rev().max_by_key(|spot| weight(spot)).cloned()
         }
     }
     .or_else(|| Some(first.clone()))

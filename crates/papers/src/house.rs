@@ -1,5 +1,6 @@
 //! A home with what every sheet asks of it: names, places, what hangs on what, whom to call.
 
+use std::cell::OnceCell;
 use std::collections::BTreeMap;
 
 use quarterturn_guidance::{Answer, Catalogue, Question, Spot, Trouble, count, fill};
@@ -22,6 +23,8 @@ pub(crate) struct House<'a> {
     impact: Impact,
     before: Arriving,
     shut: Vec<bool>,
+    /// The answer whose numbers end every sheet: asked once.
+    leave: OnceCell<Answer>,
 }
 
 /// Someone to call.
@@ -38,7 +41,8 @@ impl<'a> House<'a> {
         let impact = Impact::of(home, &places);
         let shut: Vec<bool> = home.components.iter().map(Component::normally_shut).collect();
         let before = impact.arriving(|place| shut.get(place).copied().unwrap_or_default());
-        Self { order, home, words: order.words, places, impact, before, shut }
+        let leave = OnceCell::new();
+        Self { order, home, words: order.words, places, impact, before, shut, leave }
     }
 
     /// The same answer as on the screen.
@@ -110,7 +114,7 @@ impl<'a> House<'a> {
     ///
     /// They are those that every answer ends with.
     pub(crate) fn numbers(&self) -> (Number, Vec<Number>) {
-        let answer = self.answer(Trouble::Fire, Spot::Home);
+        let answer = self.leave.get_or_init(|| self.answer(Trouble::Fire, Spot::Home));
         let missing = || self.text("no-phone");
         let mut calls = answer.call.iter().map(|call| Number {
             name: call.name.clone(),
@@ -152,13 +156,13 @@ impl<'a> House<'a> {
                 )
             )
         };
-        let called = self.answer(Trouble::Fire, Spot::Home).call;
+        let all = self.numbers().1;
+        let called = self.leave.get().map(|answer| answer.call.as_slice()).unwrap_or_default();
         let ends_answers = |number: &Number| called.iter().any(|call| call.name == number.name);
         let is_help = |number: &Number| {
             let contact = self.home.contacts.iter().find(|contact| contact.name == number.name);
             contact.is_some_and(|contact| helps(contact.role))
         };
-        let all = self.numbers().1;
         all.into_iter().filter(|number| ends_answers(number) || is_help(number)).collect()
     }
 

@@ -364,6 +364,8 @@ fn over_a_foot(
     if (used - height).abs() > 0.5 {
         ui.data_mut(|data| data.insert_temp(id, used));
         ui.ctx().request_discard("the foot has another height");
+        // A pass is not discarded twice: the next frame puts it right.
+        ui.ctx().request_repaint();
     }
 }
 

@@ -503,5 +503,6 @@ fn what_was_learnt_is_kept_on_disk() {
     person.sees("Water is leaking");
     person.press_first("Remove from the log");
     person.sees("Nothing has happened here yet.");
+    person.at.state_mut().finish();
     std::fs::remove_dir_all(&folder).expect("removed");
 }
