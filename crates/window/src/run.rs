@@ -70,7 +70,7 @@ fn seed() -> u64 {
     std::hash::RandomState::new().build_hasher().finish()
 }
 
-/// The day by the machine's clock, where it stands. The one place, with [`time_of_day`], where the
+/// The day by the machine's clock, where it stands. The one place, with the time of day, where the
 /// clock is read; all else is given the day.
 #[must_use]
 pub fn today() -> Option<Date> {
