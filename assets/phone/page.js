@@ -127,7 +127,7 @@
   /* What is in several systems is shown as part of the one that the trouble is in. */
   function systemOf(part) {
     var wanted = current < 0 ? -1 : D.troubles[current][4];
-    return wanted >= 0 && D.parts[part][2] !== 4 && D.parts[part][6] & (1 << wanted) ? wanted : D.parts[part][2];
+    return wanted >= 0 && D.parts[part][6] & (1 << wanted) ? wanted : D.parts[part][2];
   }
 
   /* What was pressed so far: the node one is at, and its first step that is not done. */
@@ -274,6 +274,20 @@
     cy = Math.max(box[1] + h / 2, Math.min(box[3] - h / 2, cy));
     return [cx - w / 2, cy - h / 2, w, h].map(Math.round);
   }
+  /* Where north is: an arrow with its letter before its head, in an upper corner away from the device. */
+  function north(box, x, y, r) {
+    var inset = r * 1.5, top = box[1] + inset;
+    var corners = [box[0] + box[2] - inset, box[0] + inset].filter(function (cx) { return Math.abs(x - cx) > r * 3.2 || y - top > r * 3.2; });
+    if (D.north === null || !corners.length) return null;
+    var turn = D.north * Math.PI / 180, cx = Math.round(corners[0]), cy = Math.round(top);
+    var points = [0, -.2, .3, .28, -.3, .28].map(function (c) { return Math.round(c * r); });
+    return svg("g", { "class": "north" }, [
+      svg("circle", { cx: cx, cy: cy, r: Math.round(r * 1.15) }),
+      svg("g", { transform: "translate(" + cx + " " + cy + ") rotate(" + D.north + ")" }, [
+        svg("line", { x1: 0, y1: Math.round(r * .9), x2: 0, y2: Math.round(r * .2), "stroke-width": Math.max(1, Math.round(r * .13)) }),
+        svg("polygon", { points: points.join(" ") })]),
+      svg("text", { x: Math.round(cx + Math.sin(turn) * r * .65), y: Math.round(cy - Math.cos(turn) * r * .65), "font-size": Math.round(r * .7) }, ui("north-letter"))]);
+  }
   function plan(part, wholeFloor) {
     var p = D.parts[part], room = p[3];
     if (!p[4].length || room < 0 || D.spaces[room][1] < 0) return null;
@@ -281,7 +295,7 @@
     var box = view(level, room, x, y, wholeFloor);
     if (!box) return null;
     var map = svg("svg", { "class": "plan", role: "img", viewBox: box.join(" "),
-      "aria-label": ui("plan-of", { level: l[0], device: p[0] }) });
+      "aria-label": ui(D.north === null ? "plan-of" : "plan-of-north", { level: l[0], device: p[0], degrees: D.north }) });
     if (l[1]) {
       var image = { "class": "dim", href: l[1], x: l[2][0], y: l[2][1], width: l[2][2], height: l[2][3], preserveAspectRatio: "none" };
       if (l[3]) image.transform = "translate(" + (2 * l[2][0] + l[2][2]) + " 0) scale(-1 1)";
@@ -295,7 +309,8 @@
       });
     }
     if (D.spaces[room][2].length) map.appendChild(svg("polygon", { "class": "here", points: D.spaces[room][2].join(" ") }));
-    var r = Math.max(box[2], box[3]) / 22, system = systemOf(part);
+    var r = Math.max(box[2], box[3]) / 22, system = systemOf(part), mark = north(box, x, y, r);
+    if (mark) map.appendChild(mark);
     map.appendChild(svg("circle", { "class": "halo", cx: x, cy: y, r: Math.round(r * 1.75) }));
     map.appendChild(shape(system, x, y, r));
     map.appendChild(svg("text", { "class": "tag t" + system, x: x, y: y, "font-size": Math.round(r * (p[1].length > 3 ? .6 : .8)) }, p[1]));

@@ -454,6 +454,19 @@ fn an_empty_home_leaves_nobody_without_advice() {
 }
 
 #[test]
+fn the_page_knows_north_where_the_home_does() {
+    let north = |north_deg| {
+        let page = Page::of(&html(&Home { north_deg, ..Home::default() }));
+        assert_eq!(page.word(page.data["ui"]["north-letter"].as_i64().unwrap()), "N");
+        page.data["north"].as_i64()
+    };
+    assert_eq!(north(None), None);
+    assert_eq!(north(Some(0.0)), Some(0));
+    assert_eq!(north(Some(359.8)), Some(0));
+    assert_eq!(north(Some(225.4)), Some(225));
+}
+
+#[test]
 fn whoever_waits_hears_how_far_it_is_and_may_stop_it() {
     let home = example("old-house");
     let mut heard = Vec::new();

@@ -83,6 +83,29 @@ device-with-tag = { $name } ({ $tag })
 where-unknown = Its place is not on the map.
 where-space = You find it here: { $space }.
 where-space-level = You find it here: { $space }, { $level }.
+where-space-side = You find it here: { $space }, { $side }.
+where-space-level-side = You find it here: { $space }, { $level }, { $side }.
+side-of-house = { $point ->
+    [north] on the north side of the house
+    [north-east] on the north-east side of the house
+    [east] on the east side of the house
+    [south-east] on the south-east side of the house
+    [south] on the south side of the house
+    [south-west] on the south-west side of the house
+    [west] on the west side of the house
+   *[north-west] on the north-west side of the house
+}
+compass-point = { $point ->
+    [north] north
+    [north-east] north-east
+    [east] east
+    [south-east] south-east
+    [south] south
+    [south-west] south-west
+    [west] west
+   *[north-west] north-west
+}
+north-letter = N
 device-in-space = { $space }: { $device }
 with-tool = You need this tool: { $tool }.
 no-phone = number not in the home file

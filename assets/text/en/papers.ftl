@@ -68,6 +68,7 @@ phone-whereabouts = { $space }, { $level }
 phone-whole-floor = Show the whole floor
 phone-closer = Show it closer
 phone-plan-of = Plan of { $level }. Marked: { $device }
+phone-plan-of-north = Plan of { $level }. Marked: { $device }. North is { $degrees } degrees clockwise from its top.
 phone-all-steps = All the steps
 phone-goes-off = This goes off with it
 phone-goes-off-list = Goes off: { $devices }
@@ -128,6 +129,7 @@ paper-few = { $more ->
    *[other] { $list }, and { $more } more
 }
 paper-plan-alt = Plan: { $level }. On it: { $list }.
+paper-plan-alt-north = Plan: { $level }. On it: { $list }. North is { $degrees } degrees clockwise from its top.
 paper-system-water = Water
 paper-system-drain = Drains
 paper-system-power = Electricity
@@ -251,7 +253,7 @@ paper-cli-making = { $nth } of { $all }: { $title }
 paper-cli-nothing = { $title }: this home has nothing for it, so it was not made.
 paper-cli-failed = { $title }: could not be made: { $why }. This is a fault of the program.
 paper-cli-picture = { $path }: this picture could not be read, so the papers are without it: { $why }. Put the file in the home’s folder, or take its path out of the home file.
-paper-cli-unwritten = { $path }: this could not be written: { $why }. Give a folder that you may write in: --to DIR.
+paper-cli-unwritten = { $problem } Give a folder that you may write in: --to DIR.
 paper-cli-no-day = The machine’s clock cannot be read. Give the day: --today 2026-05-02.
 
 ## Log of troubles

@@ -101,6 +101,12 @@ problem-unreadable-text-remedy = A backslash begins a special sign. Write two fo
 problem-out-of-range = { $path }: { $field } cannot be { $found }. It was left out.
 problem-out-of-range-remedy = Give a value from { $least } to { $most }, or leave the field out if it is not known.
 
+problem-no-direction = { $path }: { $field } cannot be { $found }: a direction is from 0 up to less than 360 degrees. It was left out.
+problem-no-direction-remedy = { $suggested ->
+    [yes] Write { $better } for the same direction. Degrees run clockwise from the top of the plan: 0 is up, 90 right, 180 down, 270 left.
+   *[no] Write the degrees clockwise from the top of the plan: 0 is up, 90 right, 180 down, 270 left. Leave the field out if it is not known.
+}
+
 problem-unknown-value = { $path }: { $found } is no value of { $field } that is known.
 problem-unknown-value-remedy = { $suggested ->
     [yes] Write { $nearest } if that was meant. It can be one of: { $known }.

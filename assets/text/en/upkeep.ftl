@@ -257,7 +257,7 @@ upkeep-note = Note: { $note }
 upkeep-source = Source: { $source }
 upkeep-move-in = Move-in list: { $done } of { $all } done.
 upkeep-written = Written: { $file }
-upkeep-not-written = { $file } could not be written: { $why }. Give a file in a folder that you may write to.
+upkeep-not-written = { $problem } Give a file in a folder that you may write to.
 upkeep-no-day = The day is not known. Give it: --today 2026-05-02
 upkeep-calendar = Upkeep: { $home }
 

@@ -83,6 +83,29 @@ device-with-tag = { $name } ({ $tag })
 where-unknown = Su lugar no está en el mapa.
 where-space = Está aquí: { $space }.
 where-space-level = Está aquí: { $space }, { $level }.
+where-space-side = Está aquí: { $space }, { $side }.
+where-space-level-side = Está aquí: { $space }, { $level }, { $side }.
+side-of-house = { $point ->
+    [north] en el lado norte de la casa
+    [north-east] en el lado noreste de la casa
+    [east] en el lado este de la casa
+    [south-east] en el lado sureste de la casa
+    [south] en el lado sur de la casa
+    [south-west] en el lado suroeste de la casa
+    [west] en el lado oeste de la casa
+   *[north-west] en el lado noroeste de la casa
+}
+compass-point = { $point ->
+    [north] norte
+    [north-east] noreste
+    [east] este
+    [south-east] sureste
+    [south] sur
+    [south-west] suroeste
+    [west] oeste
+   *[north-west] noroeste
+}
+north-letter = N
 device-in-space = { $space }: { $device }
 with-tool = Necesita esta herramienta: { $tool }.
 no-phone = el número no está en el archivo de la casa

@@ -68,6 +68,7 @@ phone-whereabouts = { $space }, { $level }
 phone-whole-floor = Ver todo el piso
 phone-closer = Ver más de cerca
 phone-plan-of = Plano de: { $level }. Marcado: { $device }
+phone-plan-of-north = Plano de: { $level }. Marcado: { $device }. El norte está a { $degrees } grados desde arriba, como las agujas del reloj.
 phone-all-steps = Todos los pasos
 phone-goes-off = También se queda sin servicio
 phone-goes-off-list = Se queda sin servicio: { $devices }
@@ -128,6 +129,7 @@ paper-few = { $more ->
    *[other] { $list }, y { $more } cosas más
 }
 paper-plan-alt = Plano: { $level }. En él: { $list }.
+paper-plan-alt-north = Plano: { $level }. En él: { $list }. El norte está a { $degrees } grados desde arriba, como las agujas del reloj.
 paper-system-water = Agua
 paper-system-drain = Desagües
 paper-system-power = Electricidad
@@ -251,7 +253,7 @@ paper-cli-making = { $nth } de { $all }: { $title }
 paper-cli-nothing = { $title }: esta casa no tiene nada para eso, así que no se hizo.
 paper-cli-failed = { $title }: no se pudo hacer: { $why }. Es un error del programa.
 paper-cli-picture = { $path }: no se pudo leer esta imagen, así que los papeles van sin ella: { $why }. Ponga el archivo en la carpeta de la casa, o quite su ruta del archivo de la casa.
-paper-cli-unwritten = { $path }: no se pudo escribir: { $why }. Dé una carpeta en la que pueda escribir: --to DIR.
+paper-cli-unwritten = { $problem } Dé una carpeta en la que pueda escribir: --to DIR.
 paper-cli-no-day = No se puede leer el reloj de la máquina. Dé el día: --today 2026-05-02.
 
 ## Log of troubles

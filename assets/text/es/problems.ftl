@@ -101,6 +101,12 @@ problem-unreadable-text-remedy = Una barra invertida empieza un signo especial. 
 problem-out-of-range = { $path }: { $field } no puede ser { $found }. No se tomó en cuenta.
 problem-out-of-range-remedy = Ponga un valor de { $least } a { $most }, o no ponga el campo si no se sabe.
 
+problem-no-direction = { $path }: { $field } no puede ser { $found }: una dirección va de 0 a menos de 360 grados. No se tomó en cuenta.
+problem-no-direction-remedy = { $suggested ->
+    [yes] Escriba { $better } para la misma dirección. Los grados van en el sentido de las agujas del reloj desde arriba del plano: 0 es arriba, 90 derecha, 180 abajo, 270 izquierda.
+   *[no] Escriba los grados en el sentido de las agujas del reloj desde arriba del plano: 0 es arriba, 90 derecha, 180 abajo, 270 izquierda. No ponga el campo si no se sabe.
+}
+
 problem-unknown-value = { $path }: { $found } no es un valor conocido de { $field }.
 problem-unknown-value-remedy = { $suggested ->
     [yes] Escriba { $nearest } si eso quiso decir. Puede ser uno de estos: { $known }.

@@ -257,7 +257,7 @@ upkeep-note = Nota: { $note }
 upkeep-source = Fuente: { $source }
 upkeep-move-in = Lista de mudanza: { $done } de { $all } hechas.
 upkeep-written = Escrito: { $file }
-upkeep-not-written = No se pudo escribir { $file }: { $why }. Indique un archivo en una carpeta donde pueda escribir.
+upkeep-not-written = { $problem } Indique un archivo en una carpeta donde pueda escribir.
 upkeep-no-day = No se sabe qué día es. Indíquelo: --today 2026-05-02
 upkeep-calendar = Mantenimiento: { $home }
 

@@ -237,17 +237,9 @@ impl FolderError {
         }
     }
 
-    /// Reading `path` failed.
-    pub(crate) fn reading(path: &Path, source: io::Error) -> Self {
-        let path = path.to_owned();
-        match source.kind() {
-            ErrorKind::NotFound => Self::Missing { path },
-            _ => Self::Unread { path, source },
-        }
-    }
-
-    /// Writing `path` failed.
-    pub(crate) fn writing(path: &Path, source: io::Error) -> Self {
+    /// What people can do about it that the system did not write `path`, or did not make it.
+    #[must_use]
+    pub fn writing(path: &Path, source: io::Error) -> Self {
         let path = path.to_owned();
         match source.kind() {
             ErrorKind::PermissionDenied | ErrorKind::ReadOnlyFilesystem => {
@@ -259,6 +251,15 @@ impl FolderError {
             ErrorKind::AlreadyExists => Self::Occupied { path },
             ErrorKind::NotFound => Self::Gone { folder: crate::replace::parent(&path).to_owned() },
             _ => Self::Unwritten { path, source },
+        }
+    }
+
+    /// Reading `path` failed.
+    pub(crate) fn reading(path: &Path, source: io::Error) -> Self {
+        let path = path.to_owned();
+        match source.kind() {
+            ErrorKind::NotFound => Self::Missing { path },
+            _ => Self::Unread { path, source },
         }
     }
 }

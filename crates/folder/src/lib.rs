@@ -9,6 +9,7 @@
 //! - [`Autosave`] keeps what is being edited, on a thread of its own, at most a second behind.
 //! - [`recover`] finds what a session left that came to a sudden end.
 //! - [`pack`] and [`unpack`] make a home one zip and back.
+//! - [`write_whole`] writes any other file, such as a paper, whole or not at all.
 //!
 //! ```
 //! use quarterturn_folder::{Folder, recover};
@@ -45,6 +46,7 @@ pub use error::FolderError;
 pub use folder::{Folder, Reading};
 pub use hold::Hold;
 pub use lock::Holder;
+pub use replace::write_whole;
 pub use stamp::Stamp;
 pub use unsaved::{Unsaved, recover};
 pub use zipped::{Limits, Unpacked, ZipFault, pack, pack_into, unpack, unpack_within};

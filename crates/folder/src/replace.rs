@@ -1,14 +1,38 @@
 //! Writing a file so that it holds either all of the old or all of the new, whatever happens.
 
 use std::ffi::OsString;
-use std::fs::{File, Metadata};
+use std::fs::{File, Metadata, Permissions};
 use std::io::{self, ErrorKind, Write as _};
 use std::path::Path;
 
 use tempfile::{Builder, NamedTempFile};
 
+use crate::FolderError;
+
 /// What files end in that are only half written.
 const PART: &str = ".part";
+
+/// Writes a file, such as a paper that was asked for, whole or not at all.
+///
+/// What was there is replaced in one step, once the new file is on the disk: whoever pulls the plug
+/// has the old one or the new one. The new one keeps the old one's permissions. What is
+/// write-protected is not replaced, also where the file system would let it.
+///
+/// ```
+/// # let place = tempfile::tempdir()?;
+/// let file = place.path().join("calendar.ics");
+/// quarterturn_folder::write_whole(&file, b"BEGIN:VCALENDAR")?;
+/// assert_eq!(std::fs::read(&file)?, b"BEGIN:VCALENDAR");
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+///
+/// # Errors
+/// If its folder is not there ([`FolderError::Gone`]), it may not be written
+/// ([`FolderError::ReadOnly`]), there is no room ([`FolderError::Full`]), or the system fails it for
+/// another reason. The old file is untouched then.
+pub fn write_whole(file: &Path, bytes: &[u8]) -> Result<(), FolderError> {
+    replace(file, bytes).map_err(|error| FolderError::writing(file, error))
+}
 
 /// Puts `bytes` in place of the file `target`.
 pub(crate) fn replace(target: &Path, bytes: &[u8]) -> io::Result<()> {
@@ -23,8 +47,13 @@ pub(crate) fn replace_with(
     target: &Path,
     fill: impl FnOnce(&mut File) -> io::Result<()>,
 ) -> io::Result<()> {
+    let permissions = existing(target)?.map(|metadata| metadata.permissions());
+    // Unix asks the folder alone; whoever protected the file meant the file.
+    if permissions.as_ref().is_some_and(Permissions::readonly) {
+        return Err(ErrorKind::PermissionDenied.into());
+    }
     let part = written(target, fill)?;
-    if let Some(permissions) = existing(target)?.map(|metadata| metadata.permissions()) {
+    if let Some(permissions) = permissions {
         part.as_file().set_permissions(permissions)?;
     }
     part.as_file().sync_all()?;
@@ -88,7 +117,7 @@ fn written(
     #[cfg(unix)]
     {
         use std::os::unix::fs::PermissionsExt as _;
-        builder.permissions(std::fs::Permissions::from_mode(0o666));
+        builder.permissions(Permissions::from_mode(0o666));
     }
     let mut part = builder.tempfile_in(parent(target))?;
     fill(part.as_file_mut())?;
@@ -139,6 +168,55 @@ mod tests {
     }
 
     #[test]
+    fn a_file_is_written_and_written_over_and_nothing_is_left_beside_it() {
+        let folder = tempfile::tempdir().unwrap();
+        let file = folder.path().join("panel.pdf");
+        write_whole(&file, b"first").unwrap();
+        write_whole(&file, b"2nd").unwrap();
+        assert_eq!(std::fs::read(&file).unwrap(), b"2nd");
+        assert_eq!(names(folder.path()), ["panel.pdf"]);
+    }
+
+    #[test]
+    fn a_protected_file_is_not_written_over() {
+        let folder = tempfile::tempdir().unwrap();
+        let file = folder.path().join("panel.pdf");
+        write_whole(&file, b"kept").unwrap();
+        let mut permissions = std::fs::metadata(&file).unwrap().permissions();
+        permissions.set_readonly(true);
+        std::fs::set_permissions(&file, permissions).unwrap();
+        let error = write_whole(&file, b"new").unwrap_err();
+        assert!(matches!(&error, FolderError::ReadOnly { path, .. } if *path == file), "{error:?}");
+        assert_eq!(std::fs::read(&file).unwrap(), b"kept");
+        assert_eq!(names(folder.path()), ["panel.pdf"]);
+    }
+
+    #[test]
+    fn a_folder_that_is_missing_is_named_and_not_made() {
+        let place = tempfile::tempdir().unwrap();
+        let folder = place.path().join("papers");
+        let error = write_whole(&folder.join("panel.pdf"), b"new").unwrap_err();
+        assert!(matches!(&error, FolderError::Gone { folder: told } if *told == folder));
+        assert!(!folder.exists());
+    }
+
+    #[test]
+    fn where_a_folder_stands_or_a_file_instead_of_one_nothing_is_written() {
+        let place = tempfile::tempdir().unwrap();
+        let folder = place.path().join("papers");
+        std::fs::create_dir(&folder).unwrap();
+        let error = write_whole(&folder, b"new").unwrap_err();
+        assert!(error.to_string().contains("papers"), "{error}");
+        write_whole(&folder.join("file"), b"kept").unwrap();
+        let error = write_whole(&folder.join("file").join("panel.pdf"), b"new").unwrap_err();
+        assert!(error.to_string().contains("panel.pdf"), "{error}");
+        assert_eq!(names(place.path()), ["papers"]);
+        assert_eq!(names(&folder), ["file"]);
+        let error = write_whole(&folder.join(".."), b"new").unwrap_err();
+        assert!(matches!(error, FolderError::Unwritten { .. }), "{error:?}");
+    }
+
+    #[test]
     fn what_is_there_is_not_created_anew() {
         let folder = tempfile::tempdir().unwrap();
         let file = folder.path().join("photo.jpg");
@@ -160,7 +238,7 @@ mod tests {
         let file = folder.path().join("home.ron");
         replace(&file, b"old").unwrap();
         assert_eq!(mode(&file), mode(&plain));
-        std::fs::set_permissions(&file, std::fs::Permissions::from_mode(0o640)).unwrap();
+        std::fs::set_permissions(&file, Permissions::from_mode(0o640)).unwrap();
         replace(&file, b"new").unwrap();
         assert_eq!(mode(&file), 0o640);
     }

@@ -70,7 +70,7 @@ pub(crate) fn not_answering(ctx: &Context<'_>) -> Draft {
 }
 
 fn power(ctx: &Context<'_>, draft: &mut Draft, thing: usize) {
-    let found = Blame::about(ctx, &ctx.net(Net::Power), &[thing]);
+    let found = Blame::about(ctx, ctx.net(Net::Power), &[thing]);
     if found.diagnoses.is_empty() {
         draft.advice(ctx, "step-is-there-power", Act::Look, &[]);
         return;

@@ -1,6 +1,6 @@
 //! Whom to call first: whoever answers for most of what may be at fault today.
 
-use quarterturn_home::{Component, Contact, Net, Role};
+use quarterturn_home::{Contact, Net, Role};
 
 use crate::catalogue::fill;
 use crate::contacts::{call, contact_for};
@@ -63,7 +63,7 @@ fn first_to_call(ctx: &Context<'_>, draft: &Draft) -> Option<Responsible> {
     let mut found: Vec<(Responsible, f64)> = Vec::new();
     for (spot, share) in faults(ctx, draft) {
         let Some(net) = net_of(ctx, trouble, &spot) else { continue };
-        let answering = Answering::new(ctx.home, &ctx.places, net, ctx.today(), ctx.catalogue);
+        let answering = Answering::new(ctx.guide, net, ctx.today(), ctx.catalogue);
         let Some(told) = answering.at(&spot) else { continue };
         let alike = |(other, _): &&mut (Responsible, f64)| {
             (&other.first.contact, &other.first.name) == (&told.first.contact, &told.first.name)
@@ -117,21 +117,15 @@ fn net_of(ctx: &Context<'_>, trouble: Trouble, spot: &Spot) -> Option<Net> {
         Trouble::NotAnswering => &[Net::Power, Net::Signal],
         Trouble::GasSmell | Trouble::CoAlarm | Trouble::Fire | Trouble::WiresDown => &[],
     };
-    let joins = |component: &Component, net: Net| {
-        ctx.home.connections.iter().any(|link| {
-            link.carries.net() == net && (link.from == component.id || link.to == component.id)
-        })
-    };
+    let joins = |place: usize, net: Net| ctx.guide.lines_at(place).any(|l| l.carries.net() == net);
     let has = |net: Net| match spot {
-        Spot::Component(id) => ctx.home.component(id).is_some_and(|c| joins(c, net)),
+        Spot::Component(id) => ctx.places.of(id).is_some_and(|place| joins(place, net)),
         Spot::Connection(from, to) => ctx
             .home
             .connections
             .iter()
             .any(|l| &l.from == from && &l.to == to && l.carries.net() == net),
-        Spot::Space(id) => {
-            ctx.home.components.iter().any(|c| c.space.as_ref() == Some(id) && joins(c, net))
-        }
+        Spot::Space(id) => ctx.components_in(id).into_iter().any(|place| joins(place, net)),
         Spot::Home => false,
     };
     wanted.iter().copied().find(|net| has(*net))

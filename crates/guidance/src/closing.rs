@@ -7,6 +7,7 @@ use crate::catalogue::{count, fill};
 use crate::context::Context;
 use crate::draft::Draft;
 use crate::isolation::{Way, rounded, way, ways};
+use crate::lines::carries;
 use crate::plan::StagedPlan;
 use crate::water::MOST_NAMED;
 use crate::{Act, By};
@@ -149,23 +150,16 @@ pub(crate) fn heater_off(ctx: &Context<'_>, draft: &mut Draft, way: &Way) {
         if ctx.home.components[place].kind != Kind::WaterHeater {
             continue;
         }
-        let id = &ctx.home.components[place].id;
-        let carries = |medium: Medium| {
-            ctx.home
-                .connections
-                .iter()
-                .any(|l| l.carries == medium && (&l.to == id || &l.from == id))
-        };
         let heater = ctx.name(place);
         let at_heater = |draft: &mut Draft, key: &str| {
             let seconds = ctx.walk_seconds(place);
             draft.at(ctx, key, Act::Advice, place, seconds, &[fill("heater", &heater)]);
         };
-        if carries(Medium::Gas) {
+        if carries(ctx, place, Medium::Gas) {
             at_heater(draft, "step-heater-gas-off");
-        } else if carries(Medium::Power) {
+        } else if carries(ctx, place, Medium::Power) {
             let power = ctx.net(Net::Power);
-            let best = ways(ctx, &power, &[power.body[place]]);
+            let best = ways(ctx, power, &[power.body[place]]);
             let Some(best) = best.list.into_iter().find(|way| way.by == By::Anyone) else {
                 continue;
             };

@@ -384,9 +384,5 @@ fn carried(ctx: &Context<'_>, place: usize) -> Net {
     if is_electrical(component.kind) {
         return Net::Power;
     }
-    ctx.home
-        .connections
-        .iter()
-        .find(|link| link.from == component.id || link.to == component.id)
-        .map_or(Net::Water, |link| link.carries.net())
+    ctx.guide.lines_at(place).next().map_or(Net::Water, |link| link.carries.net())
 }

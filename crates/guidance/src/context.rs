@@ -1,17 +1,20 @@
 //! One question to one home, with what is read off the map for it.
 
-use std::collections::BTreeSet;
+use std::cell::{OnceCell, RefCell};
+use std::collections::{BTreeMap, BTreeSet};
 
 use quarterturn_estimate::si::time::second;
 use quarterturn_estimate::{device, leak};
 use quarterturn_home::{
     Closes, Component, Date, DeviceState, Handle, Home, Kind, Medium, Net, OperableBy,
 };
-use quarterturn_network::{Arriving, HomeNet, Impact, Node, Places, sprinkler_controls};
+use quarterturn_network::{Arriving, HomeNet, Impact, Node, Places};
 
 use crate::catalogue::{Catalogue, fill};
-use crate::practice::{Leg, Practice};
-use crate::route::{Point, stands_in};
+use crate::guide::Guide;
+use crate::isolation::Ways;
+use crate::practice::Leg;
+use crate::route::Point;
 use crate::walks::Walks;
 use crate::{By, Question, Seen, Spot, Trouble, spots};
 
@@ -20,66 +23,71 @@ pub(crate) const LITRES_A_GALLON: f64 = 3.785_412;
 
 /// Everything an answer is computed from.
 pub(crate) struct Context<'a> {
+    pub(crate) guide: &'a Guide<'a>,
     pub(crate) home: &'a Home,
     pub(crate) question: &'a Question,
+    /// The words of the answer. Nothing else here hangs on the language.
     pub(crate) catalogue: &'a Catalogue,
     today: Option<Date>,
-    pub(crate) places: Places<'a>,
-    pub(crate) impact: Impact,
+    pub(crate) places: &'a Places<'a>,
+    pub(crate) impact: &'a Impact,
     /// What arrives where before anything more is shut.
     pub(crate) arriving: Arriving,
     /// Devices that are shut already and hold, by place.
     shut: Vec<bool>,
     /// Devices that control fire sprinklers and nothing else, by place.
-    pub(crate) sprinkler_control: Vec<bool>,
+    pub(crate) sprinkler_control: &'a [bool],
     /// Devices that the question calls failed, by place.
     failed: Vec<bool>,
     /// Ids of spaces where water stands, as far as was seen or follows from the trouble.
     wet: BTreeSet<String>,
     start: Point,
     walks: Walks<'a>,
-    practice: Practice,
+    /// The net of the connection that was asked for, with a point on it.
+    net_with_point: OnceCell<HomeNet>,
+    /// The ways found so far, by net and by what they cut off.
+    pub(crate) ways: RefCell<BTreeMap<(Net, Vec<Node>), Ways>>,
 }
 
 impl<'a> Context<'a> {
     pub(crate) fn new(
-        home: &'a Home,
+        guide: &'a Guide<'_>,
         question: &'a Question,
         catalogue: &'a Catalogue,
         today: Option<Date>,
     ) -> Self {
-        let places = Places::of_home(home);
+        let home = guide.home();
+        let places = guide.places();
         let mut failed = vec![false; home.components.len()];
         for id in &question.failed {
             if let Some(place) = places.of(id) {
                 failed[place] = true;
             }
         }
-        let impact = Impact::of(home, &places);
-        let sprinkler_control = sprinkler_controls(home, &places);
         let mut this = Self {
+            guide,
             home,
             question,
             catalogue,
             today,
             places,
-            impact,
+            impact: guide.impact(),
             arriving: Arriving::default(),
             shut: Vec::new(),
-            sprinkler_control,
+            sprinkler_control: guide.sprinkler_control(),
             failed,
             wet: BTreeSet::new(),
             start: Point::default(),
-            walks: Walks::new(home, Vec::new(), Vec::new()),
-            practice: Practice::default(),
+            walks: Walks::new(guide, Vec::new(), Vec::new()),
+            net_with_point: OnceCell::new(),
+            ways: RefCell::new(BTreeMap::new()),
         };
-        this.practice = Practice::of_home(home, &this.places);
         this.shut = (0..home.components.len()).map(|place| this.stands_shut(place)).collect();
         this.arriving = this.impact.arriving(|place| this.shut[place]);
         this.wet = this.wet_spaces();
         this.start = this.start_point();
         let (wet, barred) = this.water_to_walk_round();
-        this.walks = Walks::new(home, wet, barred);
+        this.walks = Walks::new(guide, wet, barred);
         this
     }
 
@@ -259,7 +267,7 @@ impl<'a> Context<'a> {
     /// map tells.
     pub(crate) fn leg(&self, from: Point, place: usize) -> Leg {
         let work = self.work_seconds(place);
-        self.practice.leg(place, from, self.point(place), work, &self.walks)
+        self.guide.practice().leg(place, from, self.point(place), work, &self.walks)
     }
 
     /// Likely seconds until one stands at a component, from where the person starts.
@@ -269,7 +277,7 @@ impl<'a> Context<'a> {
 
     /// True if this household has walked to a device against the clock.
     pub(crate) fn is_practised(&self, place: usize) -> bool {
-        self.practice.has(place)
+        self.guide.practice().has(place)
     }
 
     /// Where the person starts from: where they say they are, else at the spot, else where people
@@ -280,13 +288,12 @@ impl<'a> Context<'a> {
 
     /// Where a component is. A breaker without a place of its own is in its panel.
     pub(crate) fn point(&self, place: usize) -> Point {
-        Point::of_component(self.home, &self.home.components[self.standing_in(place)])
+        self.guide.point(place)
     }
 
     /// The component that tells where `place` is: itself, or the panel it sits in.
-    fn standing_in(&self, place: usize) -> usize {
-        let stands_in = stands_in(self.home, &self.home.components[place]);
-        self.places.of(&stands_in.id).unwrap_or(place)
+    pub(crate) fn standing_in(&self, place: usize) -> usize {
+        self.guide.standing_in(place)
     }
 
     /// Id of the space a component is in, or its panel is.
@@ -368,13 +375,8 @@ impl<'a> Context<'a> {
     fn may_be_live(&self, space: &str) -> bool {
         let here = self.components_in(space);
         let wired = |&place: &usize| {
-            let id = &self.home.components[place].id;
             is_electrical(self.home.components[place].kind)
-                || self
-                    .home
-                    .connections
-                    .iter()
-                    .any(|l| l.carries == Medium::Power && (&l.from == id || &l.to == id))
+                || self.guide.lines_at(place).any(|l| l.carries == Medium::Power)
         };
         here.iter().any(wired) || !here.iter().any(|&p| is_electrical(self.home.components[p].kind))
     }
@@ -459,8 +461,13 @@ impl<'a> Context<'a> {
     }
 
     /// The net of the home, with a point on the connection that was asked for.
-    pub(crate) fn net(&self, net: Net) -> HomeNet {
-        HomeNet::of(self.home, &self.places, net, self.spot_connection())
+    pub(crate) fn net(&self, net: Net) -> &HomeNet {
+        let connection = self.spot_connection();
+        let is_in_net = |at: usize| self.home.connections[at].carries.net() == net;
+        if !connection.is_some_and(is_in_net) {
+            return self.guide.net(net);
+        }
+        self.net_with_point.get_or_init(|| HomeNet::of(self.home, self.places, net, connection))
     }
 
     /// The name of a component, with its tag if it has one.
@@ -471,20 +478,6 @@ impl<'a> Context<'a> {
                 .catalogue
                 .fill("device-with-tag", &[fill("name", &component.name), fill("tag", tag)]),
             None => component.name.clone(),
-        }
-    }
-
-    /// Where a component is, as a sentence.
-    pub(crate) fn where_sentence(&self, place: usize) -> String {
-        let space = self.space_of(place).and_then(|id| self.home.space(id));
-        let Some(space) = space else { return self.catalogue.text("where-unknown") };
-        let level = space.level.as_deref().and_then(|id| self.home.level(id));
-        match level {
-            Some(level) if self.home.levels.len() > 1 => self.catalogue.fill(
-                "where-space-level",
-                &[fill("space", &space.name), fill("level", &level.name)],
-            ),
-            _ => self.catalogue.fill("where-space", &[fill("space", &space.name)]),
         }
     }
 }

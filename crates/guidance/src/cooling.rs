@@ -68,7 +68,7 @@ pub(crate) fn water_at_air_handler(ctx: &Context<'_>) -> Draft {
     drain.steps(ctx, &mut draft, unit);
     if let Some(&pump) = drain.pumps.first() {
         look(ctx, &mut draft, "step-look-condensate-pump", pump);
-        let found = Blame::about(ctx, &ctx.net(Net::Power), &[pump]);
+        let found = Blame::about(ctx, ctx.net(Net::Power), &[pump]);
         let told: Vec<usize> =
             found.shares().into_iter().map(|(place, _)| place).take(PUMP_POWER_TOLD).collect();
         power::suspect_steps(ctx, &mut draft, &found, &told, "prove-pump");
@@ -236,7 +236,7 @@ fn around(ctx: &Context<'_>, start: usize) -> Vec<usize> {
     let mut stack = vec![start];
     while let Some(place) = stack.pop() {
         let id = &ctx.home.components[place].id;
-        for link in &ctx.home.connections {
+        for link in ctx.guide.lines_at(place) {
             if !matches!(link.carries, Medium::Condensate | Medium::Signal) {
                 continue;
             }

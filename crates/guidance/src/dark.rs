@@ -17,7 +17,7 @@ pub(crate) fn light(ctx: &Context<'_>) -> Draft {
     let mut draft = Draft { net: Some(Net::Power), ..Draft::default() };
     draft.caution(ctx, "caution-electric-shock", &[]);
     draft.caution(ctx, "caution-ladder", &[]);
-    let found = Blame::of(ctx, &ctx.net(Net::Power), &[]);
+    let found = Blame::of(ctx, ctx.net(Net::Power), &[]);
     if found.diagnoses.is_empty() {
         draft.advice(ctx, "step-change-lamp", Act::Look, &[]);
         unknown_circuit(ctx, &mut draft);

@@ -1,6 +1,8 @@
 //! All ways on foot through a home, from door to door.
 
-use std::cell::OnceCell;
+use std::cell::{OnceCell, RefCell};
+use std::collections::BTreeMap;
+use std::rc::Rc;
 
 use petgraph::Direction;
 use petgraph::algo::dijkstra;
@@ -43,7 +45,14 @@ pub(crate) struct Footpaths {
     sides_of: Vec<Vec<usize>>,
     graph: DiGraph<(), Edge>,
     pace: Pace,
+    /// What was asked for already, by the spaces that are avoided.
+    reaches: RefCell<BTreeMap<Vec<bool>, Rc<Reach>>>,
+    /// From a point of a space (its coordinates as bits), each passage of that space.
+    ends: RefCell<BTreeMap<(usize, Option<(u64, u64)>), Ends>>,
 }
+
+/// Sides of passages, with the seconds to each across its room.
+type Ends = Rc<[(usize, f64)]>;
 
 /// One side of a passage.
 #[derive(Debug, Clone, Copy)]
@@ -109,6 +118,8 @@ impl Footpaths {
             floors,
             elevations_m,
             pace,
+            reaches: RefCell::default(),
+            ends: RefCell::default(),
         };
         let place = |id: &str| home.spaces.iter().position(|space| space.id == id);
         for passage in &home.passages {
@@ -128,12 +139,14 @@ impl Footpaths {
 
     /// Ways that do not lead across the spaces that are to be avoided, by place in the home. One may
     /// always leave the space where one is, and enter the last.
-    pub(crate) fn reach(&self, avoided: &[bool]) -> Reach {
+    pub(crate) fn reach(&self, avoided: &[bool]) -> Rc<Reach> {
         let is_avoided = |space: usize| avoided.get(space).copied().unwrap_or(false);
-        Reach {
-            avoided: (0..self.floors.len()).map(is_avoided).collect(),
-            rows: self.sides.iter().map(|_| OnceCell::new()).collect(),
-        }
+        let avoided: Vec<bool> = (0..self.floors.len()).map(is_avoided).collect();
+        let new = |avoided: &Vec<bool>| {
+            let rows = self.sides.iter().map(|_| OnceCell::new()).collect();
+            Rc::new(Reach { avoided: avoided.clone(), rows })
+        };
+        Rc::clone(self.reaches.borrow_mut().entry(avoided).or_insert_with_key(new))
     }
 
     /// Seconds from a point to another; `None` if the map tells no way.
@@ -249,11 +262,7 @@ impl Footpaths {
     ) -> Option<(f64, Option<(usize, usize)>)> {
         let (start, target) = (from.space?, to.space?);
         let within = (start == target).then(|| (self.seconds_across(start, from.xy, to.xy), None));
-        let ends = |space: usize, xy: Option<Xy>| -> Vec<(usize, f64)> {
-            let sides = self.sides_of(space).iter();
-            sides.map(|&s| (s, self.seconds_across(space, xy, self.sides[s].at))).collect()
-        };
-        let (outs, ins) = (ends(start, from.xy), ends(target, to.xy));
+        let (outs, ins) = (self.ends(start, from.xy), self.ends(target, to.xy));
         let through = outs.iter().flat_map(|&(first, out)| {
             let row = self.row(reach, first);
             ins.iter().map(move |&(last, into)| (out + row[last] + into, Some((first, last))))
@@ -263,6 +272,16 @@ impl Footpaths {
             .chain(through)
             .filter(|(seconds, _)| seconds.is_finite())
             .min_by(|(a, _), (b, _)| a.total_cmp(b))
+    }
+
+    /// The passages of a space, with the seconds to each from a point in it.
+    fn ends(&self, space: usize, xy: Option<Xy>) -> Ends {
+        let key = (space, xy.map(|(x, y)| (x.to_bits(), y.to_bits())));
+        let new = || {
+            let sides = self.sides_of(space).iter();
+            sides.map(|&s| (s, self.seconds_across(space, xy, self.sides[s].at))).collect()
+        };
+        Rc::clone(self.ends.borrow_mut().entry(key).or_insert_with(new))
     }
 
     /// Seconds from one side of a passage to all, by Dijkstra's algorithm.

@@ -116,7 +116,7 @@ struct Lacks {
 impl Lacks {
     fn of(ctx: &Context<'_>, heater: usize) -> Self {
         let kind = |place: usize| ctx.home.components[place].kind;
-        let power = Blame::about(ctx, &ctx.net(Net::Power), &[heater]);
+        let power = Blame::about(ctx, ctx.net(Net::Power), &[heater]);
         Self {
             power: Some(power).filter(|found| !found.diagnoses.is_empty()),
             gas: nearest_above(ctx, &[heater], Medium::Gas, |p| kind(p) == Kind::GasValve),

@@ -68,6 +68,20 @@ const FAILURE_SECONDS: f64 = 60.0;
 /// The search itself counts each device's walk from the start, since only what adds up can be
 /// searched exactly; the sets it finds are then put in order by their rounds.
 pub(crate) fn ways(ctx: &Context<'_>, net: &HomeNet, targets: &[Node]) -> Ways {
+    let key = (net.net, targets.to_vec());
+    // A net made for one purpose, such as the hot lines alone, is not the home's.
+    let is_homes = std::ptr::eq(net, ctx.net(net.net));
+    if let Some(known) = ctx.ways.borrow().get(&key).filter(|_| is_homes) {
+        return known.clone();
+    }
+    let found = search_ways(ctx, net, targets);
+    if is_homes {
+        ctx.ways.borrow_mut().insert(key, found.clone());
+    }
+    found
+}
+
+fn search_ways(ctx: &Context<'_>, net: &HomeNet, targets: &[Node]) -> Ways {
     let fed = net.network.is_fed(targets, |node| is_shut(ctx, net, node));
     if !fed {
         return Ways { list: Vec::new(), fed };

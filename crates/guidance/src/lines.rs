@@ -24,7 +24,7 @@ pub(crate) fn nearest_above(
             return Some(place);
         }
         let id = &ctx.home.components[place].id;
-        let into = ctx.home.connections.iter().filter(|l| l.carries == medium && &l.to == id);
+        let into = ctx.guide.lines_at(place).filter(|l| l.carries == medium && &l.to == id);
         queue.extend(into.filter_map(|link| ctx.places.of(&link.from)));
     }
     None
@@ -32,13 +32,12 @@ pub(crate) fn nearest_above(
 
 /// True if a line of this sort leads to a component or from it.
 pub(crate) fn carries(ctx: &Context<'_>, place: usize, medium: Medium) -> bool {
-    let id = &ctx.home.components[place].id;
-    ctx.home.connections.iter().any(|l| l.carries == medium && (&l.from == id || &l.to == id))
+    ctx.guide.lines_at(place).any(|l| l.carries == medium)
 }
 
 /// What the lines of this sort lead to from a component, at once and in the usual direction.
 pub(crate) fn next_below(ctx: &Context<'_>, place: usize, medium: Medium) -> Vec<usize> {
     let id = &ctx.home.components[place].id;
-    let out = ctx.home.connections.iter().filter(|l| l.carries == medium && &l.from == id);
+    let out = ctx.guide.lines_at(place).filter(|l| l.carries == medium && &l.from == id);
     out.filter_map(|link| ctx.places.of(&link.to)).collect()
 }

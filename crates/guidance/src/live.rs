@@ -64,7 +64,7 @@ fn dry_at_the_panel(ctx: &Context<'_>, draft: &Draft) -> Option<NextCheck> {
 /// The water itself, where it can be stopped with dry feet.
 fn stop_the_water(ctx: &Context<'_>, draft: &mut Draft) {
     let not_the_sprinklers = |kind: Kind| kind.is_served() && kind != Kind::SprinklerRiser;
-    let found = whole_house(ctx, &ctx.net(Net::Water), not_the_sprinklers);
+    let found = whole_house(ctx, ctx.net(Net::Water), not_the_sprinklers);
     match found.iter().find(|way| way.by == By::Anyone && !way.cuts_sprinklers(ctx)) {
         Some(way) => {
             let list = names(ctx, &way.devices);

@@ -1,7 +1,6 @@
 //! A sump or ejector pit that rises: its pump's power, its float, its check valve.
 
 use quarterturn_home::{Kind, Medium, Net, Role};
-use quarterturn_network::drain;
 
 use crate::blame::{Blame, LOOK_SECONDS};
 use crate::catalogue::fill;
@@ -27,7 +26,7 @@ pub(crate) fn rises(ctx: &Context<'_>) -> Draft {
     };
     draft.mapped = true;
     let kind = ctx.home.components[pit].kind;
-    let users = users_above(ctx, &drain(ctx.home, &ctx.places), &[pit]);
+    let users = users_above(ctx, ctx.guide.drain(), &[pit]);
     if !users.is_empty() {
         let list = names(ctx, &users);
         draft.advice(ctx, "step-stop-using-above", Act::StopUse, &[fill("list", &list)]);
@@ -70,7 +69,7 @@ pub(crate) fn rises(ctx: &Context<'_>) -> Draft {
 
 /// Why the pumps have no power, if the map tells; the pit itself may be what is wired.
 fn power(ctx: &Context<'_>, draft: &mut Draft, dead: &[usize]) {
-    let found = Blame::about(ctx, &ctx.net(Net::Power), dead);
+    let found = Blame::about(ctx, ctx.net(Net::Power), dead);
     if found.diagnoses.is_empty() {
         draft.advice(ctx, "step-pit-general", Act::Look, &[]);
     } else {

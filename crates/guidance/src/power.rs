@@ -301,7 +301,7 @@ pub(crate) fn wired_below(ctx: &Context<'_>, device: usize) -> Vec<usize> {
     seen[device] = true;
     let mut stack = vec![device];
     while let Some(place) = stack.pop() {
-        for link in &ctx.home.connections {
+        for link in ctx.guide.lines_at(place) {
             if link.carries == Medium::Power
                 && link.from == ctx.home.components[place].id
                 && let Some(next) = ctx.places.of(&link.to)

@@ -9,8 +9,9 @@ use serde::Serialize;
 use crate::catalogue::{Catalogue, fill};
 use crate::contacts::{call, contact_for, role_name};
 use crate::day::{in_force, last_day, told_day};
+use crate::guide::Guide;
 use crate::sides::{Side, Sides};
-use crate::{Call, Spot};
+use crate::{Call, Spot, System};
 
 /// Who answers for a spot in one of its nets.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -80,18 +81,18 @@ pub fn responsible(
     today: Option<Date>,
     words: &Catalogue,
 ) -> Option<Responsible> {
-    let places = Places::of_home(home);
-    Answering::new(home, &places, net, today, words).at(at)
+    Answering::new(&Guide::of(home), net, today, words).at(at)
 }
 
 /// Who answers for the things of one net.
 pub(crate) struct Answering<'a> {
+    guide: &'a Guide<'a>,
     home: &'a Home,
     places: &'a Places<'a>,
     net: Net,
     today: Option<Date>,
     words: &'a Catalogue,
-    sides: Sides,
+    sides: &'a Sides,
 }
 
 /// One thing of the net: a component, or the line between two.
@@ -103,14 +104,13 @@ enum Thing<'a> {
 
 impl<'a> Answering<'a> {
     pub(crate) fn new(
-        home: &'a Home,
-        places: &'a Places<'a>,
+        guide: &'a Guide<'_>,
         net: Net,
         today: Option<Date>,
         words: &'a Catalogue,
     ) -> Self {
-        let sides = Sides::of(home, places, net);
-        Self { home, places, net, today, words, sides }
+        let (home, places, sides) = (guide.home(), guide.places(), guide.sides(net));
+        Self { guide, home, places, net, today, words, sides }
     }
 
     /// Who answers for a spot. A space answers only if all of the net in it has one answer.
@@ -118,8 +118,7 @@ impl<'a> Answering<'a> {
         match at {
             Spot::Component(id) => {
                 let place = self.places.of(id)?;
-                self.is_in_net(&self.home.components[place])
-                    .then(|| self.of(Thing::Component(place)))
+                self.is_in_net(place).then(|| self.of(Thing::Component(place)))
             }
             Spot::Connection(from, to) => {
                 let link = self.home.connections.iter().find(|link| {
@@ -128,10 +127,10 @@ impl<'a> Answering<'a> {
                 Some(self.of(Thing::Line(link)))
             }
             Spot::Space(id) => {
-                let here = self.home.components.iter().enumerate().filter(|(_, component)| {
-                    component.space.as_ref() == Some(id) && self.is_in_net(component)
+                let here = (0..self.home.components.len()).filter(|&place| {
+                    self.home.components[place].space.as_ref() == Some(id) && self.is_in_net(place)
                 });
-                let mut all = here.map(|(place, _)| self.of(Thing::Component(place)));
+                let mut all = here.map(|place| self.of(Thing::Component(place)));
                 let first = all.next()?;
                 let alike = |other: &Responsible| {
                     (&other.party, &other.warranty, &other.first.contact)
@@ -143,14 +142,13 @@ impl<'a> Answering<'a> {
         }
     }
 
-    fn is_in_net(&self, component: &Component) -> bool {
-        self.lines_at(component).next().is_some()
+    fn is_in_net(&self, place: usize) -> bool {
+        self.lines_at(place).next().is_some()
     }
 
-    fn lines_at<'c>(&'c self, component: &'c Component) -> impl Iterator<Item = &'c Connection> {
-        self.home.connections.iter().filter(move |link| {
-            link.carries.net() == self.net && (link.from == component.id || link.to == component.id)
-        })
+    fn lines_at(&self, place: usize) -> impl Iterator<Item = &'a Connection> {
+        let net = self.net;
+        self.guide.lines_at(place).filter(move |link| link.carries.net() == net)
     }
 
     fn of(&self, thing: Thing<'_>) -> Responsible {
@@ -240,7 +238,7 @@ impl<'a> Answering<'a> {
                 let media = if is_brought_in(self.home, component) || !is_owners {
                     Vec::new()
                 } else {
-                    self.lines_at(component).map(|link| link.carries).collect()
+                    self.lines_at(place).map(|link| link.carries).collect()
                 };
                 (vec![component.id.as_str()], media)
             }
@@ -390,17 +388,7 @@ pub(crate) fn utility_role(net: Net) -> Role {
 
 /// The trade that mends something.
 fn trade(home: &Home, net: Net, thing: Option<&Component>) -> Role {
-    let cools = |kind: Kind| {
-        matches!(
-            kind,
-            Kind::AirHandler
-                | Kind::CondensatePan
-                | Kind::CondensatePump
-                | Kind::CondensateOutlet
-                | Kind::FloatSwitch
-                | Kind::Thermostat
-        )
-    };
+    let cools = |kind: Kind| System::of_kind(kind) == System::Cooling;
     // Where nobody is named for cooling, a plumber or electrician is still somebody to call.
     let known = |role: Role| contact_for(home, role).is_some();
     if (net == Net::Condensate || thing.is_some_and(|c| cools(c.kind))) && known(Role::Cooling) {

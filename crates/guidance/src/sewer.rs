@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use quarterturn_home::{DeviceState, Kind, Net, Role};
-use quarterturn_network::{Check, Diagnosis, Drain, Node, Suspected, as_node, drain, next_check};
+use quarterturn_network::{Check, Diagnosis, Drain, Node, Suspected, as_node, next_check};
 
 use crate::catalogue::fill;
 use crate::context::Context;
@@ -30,12 +30,12 @@ pub(crate) fn backs_up(ctx: &Context<'_>) -> Draft {
 
 /// Where the blockage may be, what comes of it, and what relieves it; false if the map does not tell.
 pub(crate) fn find_blockage(ctx: &Context<'_>, draft: &mut Draft) -> bool {
-    let drain = drain(ctx.home, &ctx.places);
-    let seen = Sights::of(ctx, &drain);
+    let drain = ctx.guide.drain();
+    let seen = Sights::of(ctx, drain);
     if seen.all_of.is_empty() && seen.any_of.is_empty() {
         return false;
     }
-    let drain = only_caps(drain, |place| opens(ctx, place));
+    let drain = only_caps(drain.clone(), |place| opens(ctx, place));
     let mut suspected = drain.suspected(&seen.all_of, &seen.any_of, &seen.clear);
     if suspected.is_empty() {
         // No one blockage explains it all: what backs up is believed, what drains is doubted.

@@ -110,7 +110,7 @@ fn wells(ctx: &Context<'_>, draft: &mut Draft, shares: &mut Vec<(usize, f64)>) {
     };
     let Some(at) = shares.iter().position(|&(place, _)| powered(place)) else { return };
     let (well, share) = shares[at];
-    let found = Blame::about(ctx, &ctx.net(Net::Power), &[well]);
+    let found = Blame::about(ctx, ctx.net(Net::Power), &[well]);
     if found.diagnoses.is_empty() {
         return;
     }

@@ -1,23 +1,22 @@
 //! Who can walk where in one question, how long it takes, and whether water is in the way.
 
 use std::cell::OnceCell;
-
-use quarterturn_home::Home;
+use std::rc::Rc;
 
 use crate::footpaths::{Footpaths, Reach};
+use crate::guide::Guide;
 use crate::route::Point;
 
 /// The walks of one question; each is worked out when it is first asked for.
 pub(crate) struct Walks<'a> {
-    home: &'a Home,
+    guide: &'a Guide<'a>,
     /// Spaces that nobody walks across if there is another way, by place in the home.
     wet: Vec<bool>,
     /// Spaces that nobody walks across: the water in them may be live.
     barred: Vec<bool>,
-    paths: OnceCell<Footpaths>,
-    past_water: OnceCell<Reach>,
-    past_live_water: OnceCell<Reach>,
-    anywhere: OnceCell<Reach>,
+    past_water: OnceCell<Rc<Reach>>,
+    past_live_water: OnceCell<Rc<Reach>>,
+    anywhere: OnceCell<Rc<Reach>>,
 }
 
 /// A walk from one point to another.
@@ -34,12 +33,11 @@ pub(crate) enum Walk {
 }
 
 impl<'a> Walks<'a> {
-    pub(crate) fn new(home: &'a Home, wet: Vec<bool>, barred: Vec<bool>) -> Self {
+    pub(crate) fn new(guide: &'a Guide<'_>, wet: Vec<bool>, barred: Vec<bool>) -> Self {
         Self {
-            home,
+            guide,
             wet,
             barred,
-            paths: OnceCell::new(),
             past_water: OnceCell::new(),
             past_live_water: OnceCell::new(),
             anywhere: OnceCell::new(),
@@ -95,8 +93,8 @@ impl<'a> Walks<'a> {
         between.filter(|&space| self.wet.get(space).copied().unwrap_or(false)).collect()
     }
 
-    fn paths(&self) -> &Footpaths {
-        self.paths.get_or_init(|| Footpaths::new(self.home))
+    fn paths(&self) -> &'a Footpaths {
+        self.guide.paths()
     }
 
     fn past_water(&self) -> &Reach {

@@ -1,7 +1,7 @@
 //! Leaks, and water from above.
 
 use quarterturn_home::{Kind, Net, Role};
-use quarterturn_network::{HomeNet, Node, drain};
+use quarterturn_network::{HomeNet, Node};
 
 use crate::branches::in_order;
 use crate::catalogue::{count, fill};
@@ -210,7 +210,7 @@ fn leak_without_feed(ctx: &Context<'_>, draft: &mut Draft, net: &HomeNet) {
                 .any(|l| l.carries.net() == Net::Waste && (&l.from == id || &l.to == id))
         })
         .collect();
-    let users = crate::sewer::users_above(ctx, &drain(ctx.home, &ctx.places), &waste);
+    let users = crate::sewer::users_above(ctx, ctx.guide.drain(), &waste);
     if !users.is_empty() && !matches!(ctx.question.at, Spot::Space(_)) {
         draft.mapped = true;
         draft.net = None;

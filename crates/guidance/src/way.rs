@@ -17,9 +17,9 @@ pub enum Stand<'a> {
     Point {
         /// Id of the level.
         level: &'a str,
-        /// To the east.
+        /// To the right on the plan.
         x: f64,
-        /// To the south.
+        /// Downwards on the plan.
         y: f64,
     },
 }

@@ -16,7 +16,8 @@ fn example(name: &str) -> Home {
 /// Every trouble at every spot that it can be at, and at no known spot. Distances are the same but for
 /// the last digit, so that seconds may be rounded to the next one.
 fn answers_alike(name: &str) {
-    let home = example(name);
+    // On which side of the house a thing stands is told otherwise: see tests/sides_of_house.rs.
+    let home = Home { north_deg: None, ..example(name) };
     let other = mirrored(&home);
     assert_ne!(home, other, "{name} has places");
     let catalogue = Catalogue::english();

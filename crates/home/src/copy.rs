@@ -9,7 +9,7 @@ use crate::{Contact, Date, Home, Role};
 ///
 /// | stays | goes |
 /// | --- | --- |
-/// | levels, plans, spaces, passages, places, outlines | the home's name and address: the copy gets its own |
+/// | levels, plans, spaces, passages, places, outlines | the home's name and address: the copy gets its own; where north is: the next lot may lie otherwise |
 /// | components with kind, name, tag, ratings, handle, tool, notes | states, days and seconds of devices: nobody tried those of another house |
 /// | connections, jobs with their intervals | days on which jobs were done, what was done, drills, ticks of the move-in list |
 /// | contacts whose ids are in `keep_contacts` | all other contacts, and every mention of them |
@@ -24,6 +24,7 @@ pub fn copy_for_next_lot(home: &Home, keep_contacts: &[&str], closes: Option<Dat
     let mut copy = home.clone();
     copy.name = String::new();
     copy.address = None;
+    copy.north_deg = None;
     copy.done.clear();
     copy.move_in.clear();
     copy.drills.clear();
@@ -128,7 +129,8 @@ fn leave_out_private(home: &mut Home) {
 mod tests {
     use super::*;
     use crate::{
-        Component, Document, Done, Drill, Job, Kept, Kind, MovedIn, Operates, Warranty, save,
+        Component, Document, Done, Drill, Job, Kept, Kind, MovedIn, Operates, Value, Warranty,
+        What, changes, save,
     };
 
     fn day(text: &str) -> Date {
@@ -180,6 +182,7 @@ mod tests {
         Home {
             name: "Our secret nest".to_owned(),
             address: Some("secret lane".to_owned()),
+            north_deg: Some(120.5),
             components: vec![main, safe],
             contacts: vec![
                 contact("utility", Some(Role::WaterUtility)),
@@ -225,6 +228,12 @@ mod tests {
         assert_eq!(copy.warranties[0].from, day("2027-03-01"));
         assert_eq!(copy.warranties[0].contact, None);
         assert_eq!(copy.contacts.len(), 1);
+        // The next lot may lie otherwise; who compares the two is told.
+        assert_eq!(copy.north_deg, None);
+        let changes = changes(&lived_in(), &copy);
+        let What::Changed(fields) = &changes[0].what else { panic!("{changes:?}") };
+        let north = fields.iter().find(|change| change.field == "north_deg").unwrap();
+        assert_eq!((&north.before, &north.after), (&Some(Value::Number(120.5)), &None));
         assert!(copy_for_next_lot(&lived_in(), &[], None).warranties.is_empty());
     }
 
@@ -244,6 +253,7 @@ mod tests {
         assert_eq!((safe.note.as_deref(), safe.photo.as_deref()), (None, None));
         assert_eq!(copy.documents.len(), 1);
         assert_eq!(copy.warranties, lived_in().warranties);
+        assert_eq!(copy.north_deg, Some(120.5));
         assert_eq!((copy.done[0].on, copy.done[0].by.as_deref()), (day("2026-01-03"), None));
         assert_eq!(copy.done[0].note, None);
         assert!(copy.drills.is_empty() && copy.move_in.is_empty());

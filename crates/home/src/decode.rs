@@ -199,6 +199,29 @@ impl<'p, 't> Fields<'p, 't> {
         }
     }
 
+    /// A direction in degrees, from 0 up to a whole turn, which is 0 again.
+    pub(crate) fn direction(&mut self, name: &'static str) -> Option<f64> {
+        const TURN: f64 = 360.0;
+        let piece = self.take(name)?;
+        let Ok(value) = self.leaf::<f64>(piece) else {
+            self.wrong_type(name, piece, "number", Severity::Error);
+            return None;
+        };
+        if (0.0..TURN).contains(&value) {
+            return Some(value);
+        }
+        // The same direction within the turn, where the figure tells one.
+        let same = value.rem_euclid(TURN);
+        let better = (Limits::ANY.allow(value) && same < TURN).then(|| same.to_string());
+        let problem = self
+            .problem(piece, "no-direction", name, Severity::Error)
+            .with("suggested", if better.is_some() { "yes" } else { "no" })
+            .with("better", better.unwrap_or_default());
+        self.report(problem);
+        self.leave(name);
+        None
+    }
+
     pub(crate) fn whole(&mut self, name: &'static str, least: u32, most: u32) -> Option<u32> {
         let piece = self.take(name)?;
         let value = self.leaf::<u32>(piece);

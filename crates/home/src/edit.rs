@@ -167,6 +167,8 @@ pub enum Edit {
     SetEmergencyPhone(Option<String>),
     /// Tells where people mostly are, or that it is not known.
     SetUsualSpace(Option<String>),
+    /// Tells where north is on the plans ([`Home::north_deg`]), or that it is not known.
+    SetNorth(Option<f64>),
     /// Several edits as one, in their order: all of them, or none.
     All(Vec<Self>),
     /// The same, with words of its own for people.
@@ -358,6 +360,7 @@ impl Edit {
             Self::SetLanguage(language) => home.language = language,
             Self::SetEmergencyPhone(phone) => home.emergency_phone = phone,
             Self::SetUsualSpace(space) => home.usual_space = space,
+            Self::SetNorth(north_deg) => home.north_deg = north_deg,
             Self::All(edits) | Self::Named { edits, .. } => {
                 for edit in edits {
                     edit.make(home)?;

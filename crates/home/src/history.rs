@@ -174,7 +174,8 @@ macro_rules! lists {
         pub(crate) fn head(home: &Home) -> Home {
             // Field by field, so that a new one cannot be forgotten.
             let Home {
-                format, name, units, language, address, emergency_phone, usual_space, $($list: _,)+
+                format, name, units, language, address, emergency_phone, usual_space, north_deg,
+                $($list: _,)+
             } = home;
             Home {
                 format: *format,
@@ -184,6 +185,7 @@ macro_rules! lists {
                 address: address.clone(),
                 emergency_phone: emergency_phone.clone(),
                 usual_space: usual_space.clone(),
+                north_deg: *north_deg,
                 $($list: Vec::new(),)+
             }
         }

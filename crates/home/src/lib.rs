@@ -16,6 +16,7 @@
 
 mod attached;
 mod check;
+mod compass;
 mod copy;
 mod date;
 mod decode;
@@ -48,6 +49,7 @@ mod words;
 
 pub use attached::{With, attached};
 pub use check::Fault;
+pub use compass::{CompassPoint, bearing_deg, side_of, side_of_house};
 pub use copy::{copy_for_next_lot, for_next_owner, is_person};
 pub use date::{Date, NotADate};
 pub use depends::{depends_on, removal};

@@ -7,7 +7,7 @@ use crate::Home;
 ///
 /// Every position follows: corners of spaces, places of components and passages, and where each plan
 /// lies; its picture is to be drawn mirrored ([`Plan::mirrored`](crate::Plan::mirrored)), with the
-/// writing on it. Corners keep their order round the space, so that an outline that ran one way runs the
+/// writing on it. North follows too, as an arrow drawn on the plan would. Corners keep their order round the space, so that an outline that ran one way runs the
 /// other way now; nothing depends on that. Names of rooms and things stay, also where they say left or
 /// right: only a person can tell which of them are wrong now.
 ///
@@ -15,6 +15,7 @@ use crate::Home;
 #[must_use]
 pub fn mirrored(home: &Home) -> Home {
     let mut copy = home.clone();
+    copy.north_deg = home.north_deg.map(|north| (360.0 - north) % 360.0);
     let Some((left, right)) = extent(home) else {
         turn_pictures(&mut copy, 0.0);
         return copy;
@@ -109,6 +110,19 @@ mod tests {
         assert!((plans[0].left_m + 1.0).abs() < 1e-9 && (plans[1].left_m - 1.0).abs() < 1e-9);
         assert!(plans.iter().all(|plan| plan.mirrored));
         assert_eq!(mirrored(&other), home);
+    }
+
+    /// An arrow 30 degrees to the right of up leans as far to the left; up stays up, and down stays down.
+    #[test]
+    fn north_is_mirrored_with_the_plan() {
+        for (north, other) in [(0.0, 0.0), (30.0, 330.0), (90.0, 270.0), (180.0, 180.0)] {
+            let home = Home { north_deg: Some(north), ..home() };
+            assert_eq!(mirrored(&home).north_deg, Some(other));
+            assert_eq!(mirrored(&mirrored(&home)), home);
+        }
+        assert_eq!(mirrored(&home()).north_deg, None);
+        let undrawn = Home { north_deg: Some(1e-20), ..Home::default() };
+        assert_eq!(mirrored(&undrawn).north_deg, Some(0.0));
     }
 
     #[test]

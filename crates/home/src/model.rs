@@ -33,6 +33,10 @@ pub struct Home {
     /// Id of the space where people mostly are when something happens.
     #[serde(default)]
     pub usual_space: Option<String>,
+    /// In which direction north is on the plans, in degrees clockwise from their top, `0 <= x < 360`:
+    /// 0 where north is up, 90 where it is to the right. All levels lie alike.
+    #[serde(default)]
+    pub north_deg: Option<f64>,
     /// Floors, lowest first if the file keeps to that.
     #[serde(default)]
     pub levels: Vec<Level>,

@@ -87,6 +87,7 @@ fn read_home(text: &str, scan: &Scan, found: &mut Vec<Found>) -> Option<(Home, K
         address: fields.text("address"),
         emergency_phone: fields.text("emergency_phone"),
         usual_space: fields.reference("usual_space"),
+        north_deg: fields.direction("north_deg"),
         ..Home::default()
     };
     let has_components = fields.find(Component::LIST).map(|field| field.value.span.start);

@@ -229,6 +229,7 @@ pub(crate) fn home_entries(home: &Home) -> Vec<Entry> {
         Entry::new("address", home.address.as_deref().map(text)),
         Entry::new("emergency_phone", home.emergency_phone.as_deref().map(text)),
         Entry::new("usual_space", home.usual_space.as_deref().map(text)),
+        Entry::new("north_deg", home.north_deg.map(number)),
     ];
     let lists = [
         Level::LIST,

@@ -98,6 +98,7 @@ impl Edit {
             Self::SetLanguage(_) => ("edit-language", Vec::new()),
             Self::SetEmergencyPhone(_) => ("edit-emergency-phone", Vec::new()),
             Self::SetUsualSpace(_) => ("edit-usual-space", Vec::new()),
+            Self::SetNorth(_) => ("edit-north", Vec::new()),
             Self::All(edits) => match edits.as_slice() {
                 [only] => only.words(before),
                 edits => ("edit-all", vec![("n", edits.len().to_string())]),

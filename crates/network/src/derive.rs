@@ -1,6 +1,6 @@
 //! From a home to its nets.
 
-use quarterturn_home::{Component, Connection, Home, Kind, Net};
+use quarterturn_home::{Component, Connection, Home, Kind, Net, Space};
 
 use crate::drains::{Cap, Drain, Piece, Place};
 use crate::{Builder, Network, Node};
@@ -157,8 +157,14 @@ pub fn drain(home: &Home, places: &Places<'_>) -> Drain {
             Some(Piece { from: from as Node, to: to as Node, length_m, weight })
         })
         .collect();
-    // A home that marks no space as outdoors does not tell which are.
+    // A home that marks no space as outdoors does not tell which are, but for those that hold what stands
+    // indoors only: there nobody should open a cap.
     let tells = home.spaces.iter().any(|space| space.outdoors);
+    let is_outdoors = |space: &Space| {
+        let holds = |c: &Component| c.space.as_ref() == Some(&space.id) && stands_indoors(c.kind);
+        let is_told = tells || home.components.iter().any(holds);
+        is_told.then_some(space.outdoors)
+    };
     let nodes = home
         .components
         .iter()
@@ -172,10 +178,8 @@ pub fn drain(home: &Home, places: &Places<'_>) -> Drain {
                 rim_m: kind
                     .is_drain_opening()
                     .then(|| height_m.unwrap_or(floor_m + usual_rim_m(kind))),
-                cap: (kind == Kind::Cleanout).then(|| Cap {
-                    height_m,
-                    outdoors: space.filter(|_| tells).map(|s| s.outdoors),
-                }),
+                cap: (kind == Kind::Cleanout)
+                    .then(|| Cap { height_m, outdoors: space.and_then(is_outdoors) }),
                 crown_m: None,
                 stops_backflow: kind.stops_backflow(),
                 runs: kind.runs_water(),
@@ -183,6 +187,23 @@ pub fn drain(home: &Home, places: &Places<'_>) -> Drain {
         })
         .collect();
     Drain { pieces, nodes }
+}
+
+/// True for what stands indoors only (common practice): of what may stand outdoors in a mild climate,
+/// such as a shower or a panel, nothing follows.
+fn stands_indoors(kind: Kind) -> bool {
+    matches!(
+        kind,
+        Kind::Toilet
+            | Kind::Basin
+            | Kind::Bath
+            | Kind::Dishwasher
+            | Kind::WashingMachine
+            | Kind::IceMaker
+            | Kind::WaterHeater
+            | Kind::SmokeAlarm
+            | Kind::Thermostat
+    )
 }
 
 /// Where each component stands in the home's list.

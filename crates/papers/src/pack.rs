@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use quarterturn_guidance::{MapFinding, check, count, fill, how_to_close, last_day};
+use quarterturn_guidance::{MapFinding, System, check, count, fill, how_to_close, last_day};
 use quarterturn_home::{Component, Kind, Level, Medium, Warranty};
 use serde::Serialize;
 use serde_json::{Value, json};
@@ -11,7 +11,7 @@ use crate::drawing::{Drawing, Room, Sort, drawing};
 use crate::house::House;
 use crate::pictures::Pictures;
 use crate::plan::{Frame, Plan, plan};
-use crate::sign::{Sign, System};
+use crate::sign::{Sign, key};
 use crate::valves::remarks;
 use crate::{panels, valves};
 
@@ -153,11 +153,11 @@ fn maps(house: &House<'_>, pictures: &mut Pictures<'_>) -> Vec<LevelMap> {
             let part: Vec<&Component> = here
                 .iter()
                 .copied()
-                .filter(|component| System::of(house.home, component) == system)
+                .filter(|component| System::of(house.home, component, None) == system)
                 .collect();
             let title = house.words.fill(
                 "paper-map-of",
-                &[fill("level", &level.name), fill("system", &house.text(system.key()))],
+                &[fill("level", &level.name), fill("system", &house.text(key(system)))],
             );
             let map = plan(house, pictures, level, &part, frame);
             maps.extend(map.map(|plan| LevelMap { title, plan }));

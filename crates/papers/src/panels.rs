@@ -294,7 +294,7 @@ impl Spaces {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::sign::System;
+    use quarterturn_guidance::System;
 
     fn named(purpose: &str) -> Circuit {
         Circuit {

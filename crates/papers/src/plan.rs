@@ -27,6 +27,19 @@ pub(crate) struct Plan {
     pub(crate) pins: Vec<Pin>,
     /// Half the width of a sign.
     pub(crate) radius: f64,
+    pub(crate) north: Option<North>,
+}
+
+/// The mark that shows where north is.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub(crate) struct North {
+    /// Its middle.
+    pub(crate) at: (f64, f64),
+    /// Degrees clockwise from the top of the plan.
+    pub(crate) deg: f64,
+    pub(crate) letter: String,
+    /// Half its width.
+    pub(crate) radius: f64,
 }
 
 /// A room drawn from its outline.
@@ -99,14 +112,22 @@ pub(crate) fn plan(
         taken.push((at, frame.radius));
         pins.push(Pin { sign: house.sign(device), at, device: device_at });
     }
+    let north = house.home.north_deg.and_then(|deg| {
+        let at = free_corner((width, height), &taken)?;
+        Some(North { at, deg, letter: house.text("north-letter"), radius: NORTH_RADIUS })
+    });
     let names: Vec<String> = here.iter().map(|(device, _)| house.named(device)).collect();
-    let alt = house.words.fill(
-        "paper-plan-alt",
-        &[
-            quarterturn_guidance::fill("level", &level.name),
-            quarterturn_guidance::fill("list", &house.words.list(&names)),
-        ],
-    );
+    let mut fills = vec![
+        quarterturn_guidance::fill("level", &level.name),
+        quarterturn_guidance::fill("list", &house.words.list(&names)),
+    ];
+    let mut alt = "paper-plan-alt";
+    if let Some(north) = &north {
+        alt = "paper-plan-alt-north";
+        let degrees = ((north.deg * 10.0).round() / 10.0).to_string();
+        fills.push(quarterturn_guidance::fill("degrees", &degrees));
+    }
+    let alt = house.words.fill(alt, &fills);
     let level_plan = level.plan.as_ref();
     let level = level.name.clone();
     Some(Plan {
@@ -120,8 +141,12 @@ pub(crate) fn plan(
         rooms,
         pins,
         radius: frame.radius,
+        north,
     })
 }
+
+/// Half the width of the mark of north, in millimetres.
+const NORTH_RADIUS: f64 = 3.0;
 
 /// Room that a letter takes, in millimetres from its middle.
 const LETTER_ROOM: f64 = 2.2;
@@ -271,9 +296,37 @@ fn free_place(
     None
 }
 
+/// The first corner in which the mark of north stands free: top right, top left, bottom left, bottom
+/// right; `None` if signs stand in all of them, or the drawing is too small for it.
+fn free_corner(size: (f64, f64), taken: &[((f64, f64), f64)]) -> Option<(f64, f64)> {
+    let edge = NORTH_RADIUS + BETWEEN;
+    let (right, bottom) = (size.0 - edge, size.1 - edge);
+    let corners = [(right, edge), (edge, edge), (edge, bottom), (right, bottom)];
+    let is_free = |&(x, y): &(f64, f64)| {
+        taken
+            .iter()
+            .all(|&((u, v), other)| (x - u).hypot(y - v) >= NORTH_RADIUS + other * 1.25 + BETWEEN)
+    };
+    let has_room = right > 3.0 * edge && bottom > 3.0 * edge;
+    corners.into_iter().find(|corner| has_room && is_free(corner))
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn north_stands_in_a_corner_without_a_sign_or_not_at_all() {
+        let size = (100.0, 80.0);
+        let mut taken = Vec::new();
+        for corner in [(96.6, 3.4), (3.4, 3.4), (3.4, 76.6), (96.6, 76.6)] {
+            let (x, y) = free_corner(size, &taken).unwrap();
+            assert!((x - corner.0).hypot(y - corner.1) < 1e-9, "{x} {y}");
+            taken.push(((x, y), 2.5));
+        }
+        assert_eq!(free_corner(size, &taken), None);
+        assert_eq!(free_corner((10.0, 80.0), &[]), None);
+    }
 
     #[test]
     fn signs_stand_free_of_each_other_and_inside_the_drawing() {

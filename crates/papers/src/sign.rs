@@ -1,90 +1,18 @@
 //! The sign of a device: the shape and colour of its system, and its tag.
 
-use quarterturn_home::{Component, Home, Kind, Net};
+use quarterturn_guidance::System;
+use quarterturn_home::{Component, Home};
 use serde::Serialize;
 
-/// What a colour and a shape stand for, the same as in the window.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
-#[serde(rename_all = "lowercase")]
-pub(crate) enum System {
-    /// Water under pressure.
-    Water,
-    /// Drains and their vents.
-    Drain,
-    /// Electricity.
-    Power,
-    /// Fuel gas.
-    Gas,
-    /// Air handler and condensate.
-    Cooling,
-    /// Control wiring, and what is on no line.
-    Control,
-}
-
-impl System {
-    /// Every system, in the order of lists.
-    pub(crate) const ALL: [Self; 6] =
-        [Self::Water, Self::Drain, Self::Power, Self::Gas, Self::Cooling, Self::Control];
-
-    /// Its key in the catalogue.
-    pub(crate) fn key(self) -> &'static str {
-        match self {
-            Self::Water => "paper-system-water",
-            Self::Drain => "paper-system-drain",
-            Self::Power => "paper-system-power",
-            Self::Gas => "paper-system-gas",
-            Self::Cooling => "paper-system-cooling",
-            Self::Control => "paper-system-control",
-        }
-    }
-
-    /// The system of a component; one that is in several is shown in the first.
-    pub(crate) fn of(home: &Home, component: &Component) -> Self {
-        if matches!(
-            component.kind,
-            Kind::AirHandler
-                | Kind::CondensatePan
-                | Kind::CondensatePump
-                | Kind::CondensateOutlet
-                | Kind::FloatSwitch
-                | Kind::Thermostat
-        ) {
-            return Self::Cooling;
-        }
-        let on = home
-            .connections
-            .iter()
-            .filter(|link| link.from == component.id || link.to == component.id);
-        on.map(|link| Self::of_net(link.carries.net()))
-            .min()
-            .unwrap_or_else(|| Self::by_kind(component.kind))
-    }
-
-    fn of_net(net: Net) -> Self {
-        match net {
-            Net::Water => Self::Water,
-            Net::Waste | Net::Vent => Self::Drain,
-            Net::Condensate => Self::Cooling,
-            Net::Power => Self::Power,
-            Net::Gas => Self::Gas,
-            Net::Signal => Self::Control,
-        }
-    }
-
-    /// For what no line of the map reaches yet.
-    fn by_kind(kind: Kind) -> Self {
-        [(Net::Water, Self::Water), (Net::Power, Self::Power), (Net::Gas, Self::Gas)]
-            .into_iter()
-            .find(|(net, _)| kind.isolates(*net) || kind.is_source(*net))
-            .map_or_else(
-                || match kind {
-                    Kind::Cleanout | Kind::FloorDrain | Kind::SewerMain => Self::Drain,
-                    kind if kind.is_water_fixture() => Self::Water,
-                    kind if kind.is_power_distribution() => Self::Power,
-                    _ => Self::Control,
-                },
-                |(_, system)| system,
-            )
+/// A system's key in the catalogue.
+pub(crate) fn key(system: System) -> &'static str {
+    match system {
+        System::Water => "paper-system-water",
+        System::Drain => "paper-system-drain",
+        System::Power => "paper-system-power",
+        System::Gas => "paper-system-gas",
+        System::Cooling => "paper-system-cooling",
+        System::Control => "paper-system-control",
     }
 }
 
@@ -101,31 +29,30 @@ impl Sign {
     /// The sign of a component; without a tag, the shape alone.
     pub(crate) fn of(home: &Home, component: &Component) -> Self {
         let tag = component.tag.clone().unwrap_or_default();
-        Self { system: System::of(home, component), tag }
+        Self { system: System::of(home, component, None), tag }
     }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use quarterturn_home::{Connection, Medium};
+    use quarterturn_home::{Connection, Kind, Medium};
 
     #[test]
-    fn a_device_in_several_systems_is_shown_in_the_first_and_cooling_goes_before() {
-        let washer = Component::new("washer", Kind::WashingMachine, "Washer");
-        let handler = Component::new("handler", Kind::AirHandler, "Air handler");
-        let valve = Component::new("valve", Kind::GasValve, "Gas valve, not joined yet");
+    fn a_device_in_several_systems_has_the_sign_of_the_first_and_its_tag() {
+        let mut washer = Component::new("washer", Kind::WashingMachine, "Washer");
+        washer.tag = Some("W7".to_owned());
         let home = Home {
-            components: vec![washer.clone(), handler.clone(), valve.clone()],
+            components: vec![washer.clone()],
             connections: vec![
                 Connection::new("outlet", "washer", Medium::Power),
                 Connection::new("stop", "washer", Medium::ColdWater),
-                Connection::new("breaker", "handler", Medium::Power),
             ],
             ..Home::default()
         };
-        assert_eq!(System::of(&home, &washer), System::Water);
-        assert_eq!(System::of(&home, &handler), System::Cooling);
-        assert_eq!(System::of(&home, &valve), System::Gas);
+        let sign = Sign { system: System::Water, tag: "W7".to_owned() };
+        assert_eq!(Sign::of(&home, &washer), sign);
+        washer.tag = None;
+        assert_eq!(Sign::of(&home, &washer).tag, "");
     }
 }

@@ -1,6 +1,6 @@
 //! What is worked by hand: the list of it, and the tags that hang on it.
 
-use quarterturn_guidance::{fill, how_to_close};
+use quarterturn_guidance::{System, fill, how_to_close};
 use quarterturn_home::{Component, DeviceState, Kind, Net, OperableBy};
 use serde::Serialize;
 use serde_json::{Value, json};
@@ -8,7 +8,7 @@ use serde_json::{Value, json};
 use crate::code;
 use crate::house::House;
 use crate::pictures::Pictures;
-use crate::sign::{Sign, System};
+use crate::sign::{Sign, key};
 
 /// A device that is worked by hand.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -84,10 +84,10 @@ pub(crate) fn groups(house: &House<'_>) -> Vec<Group> {
         .iter()
         .filter_map(|&system| {
             let valves: Vec<Valve> = by_hand(house)
-                .filter(|component| System::of(house.home, component) == system)
+                .filter(|component| System::of(house.home, component, None) == system)
                 .map(|component| valve(house, component))
                 .collect();
-            let title = house.text(system.key());
+            let title = house.text(key(system));
             (!valves.is_empty()).then_some(Group { title, valves })
         })
         .collect()

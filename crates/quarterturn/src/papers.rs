@@ -5,7 +5,7 @@ use std::io::{self, Write};
 use std::ops::ControlFlow;
 use std::path::Path;
 
-use quarterturn_folder::Folder;
+use quarterturn_folder::{Folder, FolderError, write_whole};
 use quarterturn_guidance::{Catalogue, count, fill};
 use quarterturn_home::{Date, Home, Severity};
 use quarterturn_papers::{CannotPrint, Order, PackExtras, Paper, Sheet, lay_out, phone_page};
@@ -33,7 +33,7 @@ pub(crate) fn write_all(
         return Ok(BAD_INPUT);
     };
     if let Err(error) = std::fs::create_dir_all(to) {
-        writeln!(err, "{}", unwritten(words, to, &error))?;
+        writeln!(err, "{}", unwritten(words, &FolderError::writing(to, error)))?;
         return Ok(BAD_INPUT);
     }
     let home = &opening.home;
@@ -49,10 +49,10 @@ pub(crate) fn write_all(
         let made = lay_out(sheet, &order).and_then(|printed| printed.pdf());
         let file = to.join(format!("{}.pdf", sheet.file_stem()));
         match made {
-            Ok(bytes) => match replace(&file, &bytes) {
+            Ok(bytes) => match write_whole(&file, &bytes) {
                 Ok(()) => writeln!(out, "{}", file.display())?,
                 Err(error) => {
-                    writeln!(err, "{}", unwritten(words, &file, &error))?;
+                    writeln!(err, "{}", unwritten(words, &error))?;
                     return Ok(BAD_INPUT);
                 }
             },
@@ -69,10 +69,10 @@ pub(crate) fn write_all(
     progress(words, all, all, &words.text("paper-phone-page"), err)?;
     let file = to.join(PHONE);
     match phone_page(home, &pictures, today, &mut |_, _| ControlFlow::Continue(())) {
-        Ok(page) => match replace(&file, page.html.as_bytes()) {
+        Ok(page) => match write_whole(&file, page.html.as_bytes()) {
             Ok(()) => writeln!(out, "{}", file.display())?,
             Err(error) => {
-                writeln!(err, "{}", unwritten(words, &file, &error))?;
+                writeln!(err, "{}", unwritten(words, &error))?;
                 return Ok(BAD_INPUT);
             }
         },
@@ -133,33 +133,6 @@ fn named(home: &Home) -> impl Iterator<Item = &str> {
     plans.map(|plan| plan.picture.as_str()).chain(photos)
 }
 
-/// Puts a file in the place of the old one once it is whole and on the disk.
-pub(crate) fn replace(file: &Path, bytes: &[u8]) -> io::Result<()> {
-    let folder = file.parent().unwrap_or_else(|| Path::new("."));
-    let mut new = readable(&mut tempfile::Builder::new()).tempfile_in(folder)?;
-    new.write_all(bytes)?;
-    new.as_file().sync_all()?;
-    new.persist(file).map_err(|error| error.error)?;
-    Ok(())
-}
-
-/// A new file is for whoever may read the folder, as any file that is written there.
-#[cfg(unix)]
-fn readable<'a, 'b>(
-    builder: &'a mut tempfile::Builder<'b, 'b>,
-) -> &'a mut tempfile::Builder<'b, 'b> {
-    use std::os::unix::fs::PermissionsExt as _;
-    builder.permissions(std::fs::Permissions::from_mode(0o666))
-}
-
-#[cfg(not(unix))]
-fn readable<'a, 'b>(
-    builder: &'a mut tempfile::Builder<'b, 'b>,
-) -> &'a mut tempfile::Builder<'b, 'b> {
-    builder
-}
-
-fn unwritten(words: &Catalogue, path: &Path, error: &io::Error) -> String {
-    let fills = [fill("path", &path.display().to_string()), fill("why", &error.to_string())];
-    words.fill("paper-cli-unwritten", &fills)
+fn unwritten(words: &Catalogue, error: &FolderError) -> String {
+    words.fill("paper-cli-unwritten", &[fill("problem", &error.problem(words))])
 }

@@ -1,8 +1,9 @@
 //! The file in which the window's settings are kept.
 
-use std::io::{Read as _, Write as _};
+use std::io::Read as _;
 use std::path::PathBuf;
 
+use quarterturn_folder::write_whole;
 use quarterturn_window::Settings;
 
 /// Largest file read, in bytes.
@@ -26,12 +27,8 @@ pub(crate) fn remember(settings: &Settings) {
         let mut settings = settings.clone();
         settings.last_home = settings.last_home.and_then(|path| path.canonicalize().ok());
         let file = file()?;
-        let folder = file.parent()?;
-        std::fs::create_dir_all(folder).ok()?;
-        let mut new = tempfile::NamedTempFile::new_in(folder).ok()?;
-        new.write_all(settings.text().as_bytes()).ok()?;
-        new.persist(file).ok()?;
-        Some(())
+        std::fs::create_dir_all(file.parent()?).ok()?;
+        write_whole(&file, settings.text().as_bytes()).ok()
     };
     // It is a convenience; there is no one to tell when it fails.
     let _kept = write();

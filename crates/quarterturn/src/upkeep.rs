@@ -3,6 +3,7 @@
 use std::io::{self, Write};
 use std::path::Path;
 
+use quarterturn_folder::write_whole;
 use quarterturn_guidance::{Catalogue, count, fill, told_day};
 use quarterturn_home::{Date, Severity};
 use quarterturn_papers::{calendar, cards};
@@ -10,7 +11,6 @@ use quarterturn_upkeep::{DueList, Every, Upkeep, due, move_in_list};
 use quarterturn_window::Opening;
 
 use crate::arguments::UpkeepArguments;
-use crate::papers::replace;
 use crate::text::{paragraph, signal_word};
 use crate::{ATTENTION, BAD_INPUT, DONE};
 
@@ -53,10 +53,10 @@ pub(crate) fn tell(
 }
 
 fn write_file(file: &Path, text: &str, words: &Catalogue, err: &mut dyn Write) -> io::Result<bool> {
-    match replace(file, text.as_bytes()) {
+    match write_whole(file, text.as_bytes()) {
         Ok(()) => Ok(true),
         Err(error) => {
-            let fills = [fill("file", &shown(file)), fill("why", &error.to_string())];
+            let fills = [fill("problem", &error.problem(words))];
             writeln!(err, "{}", words.fill("upkeep-not-written", &fills))?;
             Ok(false)
         }

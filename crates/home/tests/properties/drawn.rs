@@ -26,6 +26,10 @@ fn some_amount() -> impl Strategy<Value = Option<f64>> {
     option::weighted(0.3, prop_oneof![0.0..1e9, (0_u32..50).prop_map(f64::from)])
 }
 
+fn direction() -> impl Strategy<Value = f64> {
+    prop_oneof![0.0..360.0, Just(0.0), Just(-0.0), Just(1e-300), (0_u32..360).prop_map(f64::from)]
+}
+
 pub(crate) fn date() -> impl Strategy<Value = Date> {
     (1_i32..=9999, 1_u32..=12, 1_u32..=28).prop_map(|(y, m, d)| Date::new(y, m, d).unwrap())
 }
@@ -178,7 +182,7 @@ prop_compose! {
     pub(crate) fn home()(
         name in text(),
         units in select(vec![Units::Us, Units::Si]),
-        heads in (some_text(), some_text(), option::of(any::<Index>()), some_text()),
+        heads in (some_text(), some_text(), option::of(any::<Index>()), some_text(), option::of(direction())),
         levels in vec((text(), number(), option::of((text(), number(), number(), 0.001..1e9, any::<bool>()))), 0..4),
         spaces in vec((text(), option::of(any::<Index>()), vec((number(), number()), 0..12), any::<bool>()), 0..6),
         passages in vec((any::<(Index, Index)>(), option::of((number(), number())), option::of((number(), number())), some_text()), 0..6),
@@ -216,6 +220,7 @@ prop_compose! {
             address: heads.3,
             emergency_phone: heads.1,
             usual_space: pick(heads.2, "s", n_spaces),
+            north_deg: heads.4,
             levels: levels.into_iter().enumerate().map(|(i, (name, elevation_m, plan))| Level {
                 id: numbered("l", i),
                 name,

@@ -34,7 +34,7 @@ struct Drawn {
 
 prop_compose! {
     fn drawn()(
-        which in 0_usize..38,
+        which in 0_usize..39,
         at in any::<[Index; 3]>(),
         text in text(),
         other in some_text(),
@@ -216,6 +216,8 @@ impl Drawn {
                 edits: vec![Edit::SetLanguage(other.clone()), Edit::SetAddress(other)],
             },
             36 => Edit::All(vec![Edit::SetUnits(Units::Us), Edit::SetEmergencyPhone(other)]),
+            // Mostly no direction, and refused then.
+            37 => Edit::SetNorth(self.flag.then_some(self.number)),
             _ => Edit::SetUsualSpace(self.flag.then(|| space(a))),
         }
     }
@@ -395,7 +397,7 @@ fn expected(edit: &Edit, before: &Home, after: &Home) -> Option<BTreeSet<(Part, 
         Edit::PutContact(new) => one(Part::Contact, &new.id),
         Edit::PutJob(new) => one(Part::Job, &new.id),
         Edit::PutDocument(new) => one(Part::Document, &new.id),
-        Edit::SetUsualSpace(_) => one(Part::Home, ""),
+        Edit::SetUsualSpace(_) | Edit::SetNorth(_) => one(Part::Home, ""),
         Edit::Connect(_) => {
             assert_eq!(after.connections.len(), before.connections.len() + 1);
             let told = changes(before, after);

@@ -3,13 +3,13 @@
 
 use std::collections::BTreeMap;
 
-use quarterturn_guidance::{Answer, Catalogue, Signal, Spot, Trouble, fill};
+use quarterturn_guidance::{Answer, Catalogue, Group, Signal, Spot, Trouble, fill};
 use quarterturn_home::Home;
 
 use super::branches::Asked;
 use super::dial;
 use super::escape::html;
-use super::table::{emergency_phone, group, place_to_tell};
+use super::table::{emergency_phone, place_to_tell};
 
 /// The first acts of every trouble, in every language.
 #[derive(Debug)]
@@ -66,18 +66,19 @@ impl<'a> FirstActs<'a> {
             html(&words.text("phone-plain-hint")),
         ));
         page.push_str(&self.numbers(words));
-        let mut last = None;
-        for &trouble in &in_groups() {
-            let Some(of) = self.troubles.get(&trouble) else { continue };
-            if last != Some(group(trouble)) {
-                last = Some(group(trouble));
-                let key = format!(
-                    "phone-group-{}",
-                    GROUPS.get(group(trouble) as usize).unwrap_or(&"life")
-                );
-                page.push_str(&format!("<h2>{}</h2>\n", html(&words.text(&key))));
+        for group in Group::ALL {
+            let asked: Vec<_> = group
+                .troubles()
+                .into_iter()
+                .filter_map(|trouble| Some((trouble, self.troubles.get(&trouble)?)))
+                .collect();
+            if asked.is_empty() {
+                continue;
             }
-            page.push_str(&self.trouble(language, words, trouble, of));
+            page.push_str(&format!("<h2>{}</h2>\n", html(&words.text(heading(group)))));
+            for (trouble, of) in asked {
+                page.push_str(&self.trouble(language, words, trouble, of));
+            }
         }
         page
     }
@@ -172,14 +173,16 @@ impl<'a> FirstActs<'a> {
 
 /// The safety alert sign of ANSI Z535, which stands beside the signal words of what can injure.
 const ALERT: &str = "<svg class=\"sign\" aria-hidden=\"true\" viewBox=\"0 0 100 100\"><use href=\"#sign-alert\"></use></svg>";
-/// The ends of the keys of the groups.
-const GROUPS: [&str; 6] = ["life", "water", "drains", "power", "cooling", "control"];
-
-/// The troubles by group, those where one leaves at once first.
-fn in_groups() -> Vec<Trouble> {
-    let mut troubles = Trouble::ALL.to_vec();
-    troubles.sort_by_key(|t| (group(*t), !t.is_leave_first()));
-    troubles
+/// The key of the words over a group of troubles.
+fn heading(group: Group) -> &'static str {
+    match group {
+        Group::Life => "phone-group-life",
+        Group::Water => "phone-group-water",
+        Group::Drains => "phone-group-drains",
+        Group::Power => "phone-group-power",
+        Group::Cooling => "phone-group-cooling",
+        Group::Control => "phone-group-control",
+    }
 }
 
 fn number(name: &str, phone: &str, hours: Option<&str>) -> String {

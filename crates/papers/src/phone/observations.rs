@@ -1,9 +1,7 @@
 //! What may be seen where a check is made, and the words for it.
 
-use quarterturn_guidance::{Seen, Trouble};
+use quarterturn_guidance::{Seen, System, Trouble};
 use quarterturn_home::{Component, Home, Kind};
-
-use super::system::System;
 
 /// What may be seen at a component, the usual first.
 pub(super) fn what_may_be_seen(

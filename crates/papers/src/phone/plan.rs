@@ -82,6 +82,12 @@ fn middle(outline: &[(f64, f64)]) -> Option<(f64, f64)> {
     Some((sum.0 / n, sum.1 / n))
 }
 
+/// A direction in whole degrees, which is closer than anyone draws a plan.
+pub(super) fn whole_degrees(degrees: f64) -> Option<i32> {
+    #[expect(clippy::cast_possible_truncation, reason = "within a turn, as just tested")]
+    (0.0..360.0).contains(&degrees).then(|| degrees.round() as i32 % 360)
+}
+
 fn centimetres(metres: f64) -> Option<i32> {
     #[expect(clippy::cast_possible_truncation, reason = "within the farthest, as just tested")]
     (metres.abs() <= FARTHEST).then(|| (metres * 100.0).round() as i32)
@@ -123,6 +129,12 @@ mod tests {
         }
         assert!(outline(&[(0.0, 0.0), (1.0, 0.0)]).is_empty());
         assert_eq!(outline(&[(0.0, 0.0), (1.0, 0.0), (0.5, 2.0)]), [0, 0, 100, 0, 50, 200]);
+    }
+
+    #[test]
+    fn a_direction_in_whole_degrees() {
+        assert_eq!([0.0, 44.6, 359.7].map(whole_degrees), [Some(0), Some(45), Some(0)]);
+        assert_eq!([360.0, -1.0, f64::NAN].map(whole_degrees), [None, None, None]);
     }
 
     #[test]

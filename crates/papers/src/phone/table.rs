@@ -346,32 +346,6 @@ pub(super) fn place_to_tell(home: &Home) -> &str {
     address.unwrap_or(&home.name)
 }
 
-/// Troubles that are told together: danger to life, water, drains, power, cooling, control.
-pub(super) fn group(trouble: Trouble) -> u32 {
-    match trouble {
-        Trouble::GasSmell
-        | Trouble::CoAlarm
-        | Trouble::Fire
-        | Trouble::WiresDown
-        | Trouble::Shock
-        | Trouble::Sparks
-        | Trouble::WaterNearPower => 0,
-        Trouble::Leak
-        | Trouble::WaterFromAbove
-        | Trouble::ToiletOverflow
-        | Trouble::NoWater
-        | Trouble::NoHotWater => 1,
-        Trouble::DrainBacksUp | Trouble::SewageRising | Trouble::PitRising => 2,
-        Trouble::DeadOutlet
-        | Trouble::DeadLight
-        | Trouble::DeadArea
-        | Trouble::BreakerTrips
-        | Trouble::GfciTrips => 3,
-        Trouble::CoolingStopped | Trouble::WaterAtAirHandler => 4,
-        Trouble::NotAnswering => 5,
-    }
-}
-
 /// True if two answers differ in their words at most.
 fn is_alike(a: &Answer, b: &Answer) -> bool {
     let steps = |a: &Answer| -> Vec<(String, Option<String>, bool)> {

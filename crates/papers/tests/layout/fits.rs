@@ -114,6 +114,21 @@ fn the_other_paper() {
     }
 }
 
+/// Its letter stands on every plan of the fridge door where north is known, and nowhere else.
+#[test]
+fn north_is_on_the_plans_if_it_is_known() {
+    let mut given = example("old-house");
+    let letters = |given: &Given| {
+        let boxes = given.print(Sheet::Fridge, "es").unwrap().text_boxes();
+        boxes.iter().filter(|text| text.text.trim() == "N").count()
+    };
+    given.home.north_deg = Some(210.0);
+    assert!(letters(&given) >= 1);
+    fits(&given.print(Sheet::Fridge, "es").unwrap(), "north is down left");
+    given.home.north_deg = None;
+    assert_eq!(letters(&given), 0);
+}
+
 /// The check itself finds what it looks for.
 #[test]
 #[should_panic(expected = "lies over")]

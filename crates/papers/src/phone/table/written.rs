@@ -2,14 +2,14 @@
 
 use std::collections::BTreeMap;
 
-use quarterturn_guidance::{Catalogue, Trouble, fill};
+use quarterturn_guidance::{Catalogue, Group, System, Trouble, fill};
 use quarterturn_home::{Component, Date, DeviceState, Home};
 use serde::Serialize;
 
-use super::{NONE, Tables, as_number, emergency_phone, group, place_to_tell};
+use super::{NONE, Tables, as_number, emergency_phone, place_to_tell};
 use crate::phone::escape::json_in_script;
 use crate::phone::plan::{self, Plans};
-use crate::phone::system::System;
+use crate::phone::system::{bits, group_number, number};
 use crate::phone::{NoPhonePage, dial};
 
 /// Name, number as written, number to dial, hours. The emergency number has no name of the home's.
@@ -21,7 +21,7 @@ type SpaceRow<'a> = (&'a str, i32, Vec<i32>, i32);
 /// Name, tag, system, space, place on the level, note, a bit for each system that it is in.
 type PartRow<'a> = (&'a str, &'a str, i32, i32, Vec<i32>, i32, i32);
 /// Id, title, hint, group, system, 1 if one leaves at once, spots.
-type TroubleRow = (&'static str, i32, i32, u32, i32, i32, Vec<[i32; 4]>);
+type TroubleRow = (&'static str, i32, i32, i32, i32, i32, Vec<[i32; 4]>);
 
 /// The page's data as it is written. The names are short because each stands once, and the rows
 /// have none at all.
@@ -38,6 +38,8 @@ struct Written<'a> {
     usual: i32,
     ui: BTreeMap<&'static str, i32>,
     words: Vec<Vec<&'a str>>,
+    /// Whole degrees clockwise from the top of the plans, if it is known.
+    north: Option<i32>,
     levels: Vec<LevelRow<'a>>,
     spaces: Vec<SpaceRow<'a>>,
     parts: Vec<PartRow<'a>>,
@@ -53,7 +55,7 @@ struct Written<'a> {
 }
 
 /// The words that the page says by itself. Places are filled by the page: `{n}`.
-const UI: [(&str, &[&str]); 65] = [
+const UI: [(&str, &[&str]); 66] = [
     ("what", &[]),
     ("what-hint", &[]),
     ("leave-first", &[]),
@@ -101,6 +103,7 @@ const UI: [(&str, &[&str]); 65] = [
     ("whole-floor", &[]),
     ("closer", &[]),
     ("plan-of", &["level", "device"]),
+    ("plan-of-north", &["level", "device", "degrees"]),
     ("all-steps", &[]),
     ("goes-off", &[]),
     ("call", &[]),
@@ -142,6 +145,7 @@ impl Tables<'_> {
             })
             .collect();
         ui.insert("title", self.say(|w| w.fill("phone-title", &[fill("home", &home.name)])));
+        ui.insert("north-letter", self.say(|w| w.text("north-letter")));
         let day = today.to_string();
         ui.insert("made-on", self.say(|w| w.fill("phone-made-on", &[fill("date", &day)])));
         let troubles: Vec<_> = Trouble::ALL
@@ -149,10 +153,11 @@ impl Tables<'_> {
             .map(|&trouble| {
                 let title = self.say(|w| w.text(&format!("trouble-{}", trouble.id())));
                 let hint = self.say(|w| w.text(&format!("trouble-{}-hint", trouble.id())));
-                let system = System::of_trouble(trouble).map_or(NONE, |s| s.number());
+                let system = System::of_trouble(trouble).map_or(NONE, number);
+                let group = group_number(Group::of(trouble));
                 let leave = i32::from(trouble.is_leave_first());
                 let spots = self.spots.get(&trouble).cloned().unwrap_or_default();
-                (trouble.id(), title, hint, group(trouble), system, leave, spots)
+                (trouble.id(), title, hint, group, system, leave, spots)
             })
             .collect();
         let notes: Vec<i32> = home.components.iter().map(|c| self.note(c)).collect();
@@ -181,6 +186,7 @@ impl Tables<'_> {
                     texts.map(|texts| texts.get(language).map_or("", String::as_str)).collect()
                 })
                 .collect(),
+            north: home.north_deg.and_then(plan::whole_degrees),
             levels: plans
                 .floors
                 .iter()
@@ -205,10 +211,10 @@ impl Tables<'_> {
                 .iter()
                 .zip(notes)
                 .map(|(c, note)| {
-                    let system = System::of(home, c, None).number();
+                    let system = number(System::of(home, c, None));
                     let at = plan::place(home, c).map_or_else(Vec::new, |at| at.to_vec());
                     let tag = c.tag.as_deref().unwrap_or_default();
-                    let all = System::all_of(home, c);
+                    let all = bits(&System::all_of(home, c));
                     (c.name.as_str(), tag, system, space(&c.space), at, note, all)
                 })
                 .collect(),
