@@ -206,6 +206,18 @@ set-sump-pit = Sump pit with its pump
 set-air-handler = Air handler with its pans and float switches
 set-gas-meter = Gas meter with its valve
 set-unknown = Unknown set
+# What the main thing of a set is called, if the set is called by more.
+thing-washer-box = Washing machine
+thing-water-heater = Water heater
+thing-stack = Stack
+thing-panel = Breaker panel
+thing-sub-panel = Sub-panel
+thing-gfci = GFCI
+thing-light = Light
+thing-sump-pit = Sump pit
+thing-air-handler = Air handler
+thing-gas-meter = Gas meter
+
 set-in-space = { $set }, { $space }
 sets-practice = Heights and places inside the set are common practice. Correct them where you stand.
 sets-no-set = There is no set named { $id }. Choose one from the list.
@@ -246,8 +258,7 @@ part-electric-meter = Electricity meter
 part-main-breaker = Main breaker, { $of }
 part-breaker = Breaker { $number }
 part-outlet-on = Outlet { $number } on { $of }
-part-outlet = Outlet { $number }, { $of }
-part-light = Light, { $of }
+part-outlet = Outlet { $number }, { $place }
 part-switch = Switch, { $of }
 part-pump = Sump pump, { $of }
 part-pump-check = Check valve above the pump, { $of }
@@ -366,7 +377,7 @@ folder-missing-remedy = Look whether it was moved or renamed, then open it from 
 folder-no-home-file = The folder { $path } holds no { $file }, so it is no home.
 folder-no-home-file-remedy = Choose the folder that has { $file } in it, or begin a new home there.
 
-folder-unread = { $path } could not be read. The system says: { $why }
+folder-unread = { $path } could not be read. The system says: { $why }.
 folder-unread-remedy = Look whether its disk is connected and whether you may open it, then try again.
 
 folder-too-large = { $path } has more than { $most } MiB and was not read.
@@ -399,16 +410,16 @@ folder-in-use-by-unknown-remedy = Go on in that window, or close it first. Meanw
 folder-changed = { $path } was changed by someone else since it was read here, so it was not saved over.
 folder-changed-remedy = Save yours as a copy in another folder, or load the file again and give up what you changed.
 
-folder-gone = The folder { $path } is gone, so nothing could be saved there.
+folder-gone = The folder { $path } is not there, so nothing could be saved in it.
 folder-gone-remedy = Bring it back or connect its disk, then save again; or save a copy in another folder.
 
-folder-read-only = Nothing may be written at { $path }. The system says: { $why }
+folder-read-only = Nothing may be written at { $path }. The system says: { $why }.
 folder-read-only-remedy = Ask for the right to write there, or save a copy in a folder of your own.
 
-folder-full = There is no room to write { $path }. What was there before is untouched. The system says: { $why }
+folder-full = There is no room to write { $path }. What was there before is untouched. The system says: { $why }.
 folder-full-remedy = Make room on that disk and save again, or save a copy on another disk. Leave the window open until then.
 
-folder-unwritten = { $path } could not be written. What was there before is untouched. The system says: { $why }
+folder-unwritten = { $path } could not be written. What was there before is untouched. The system says: { $why }.
 folder-unwritten-remedy = Look whether its disk is connected, then save again; or save a copy in another folder.
 
 folder-occupied = There is something at { $path } already, and it was not written over.

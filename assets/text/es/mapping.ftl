@@ -206,6 +206,18 @@ set-sump-pit = Pozo de achique con su bomba
 set-air-handler = Unidad de aire con bandejas y flotadores
 set-gas-meter = Contador de gas con su llave
 set-unknown = Conjunto desconocido
+# Cómo se llama lo principal de un conjunto, si el conjunto se llama con más.
+thing-washer-box = Lavadora
+thing-water-heater = Calentador de agua
+thing-stack = Bajante
+thing-panel = Cuadro eléctrico
+thing-sub-panel = Subcuadro
+thing-gfci = Diferencial (GFCI)
+thing-light = Luz
+thing-sump-pit = Pozo de achique
+thing-air-handler = Unidad de aire
+thing-gas-meter = Contador de gas
+
 set-in-space = { $set }, { $space }
 sets-practice = Las alturas y los sitios dentro del conjunto son los de la práctica común. Corríjalos allí donde está.
 sets-no-set = No hay ningún conjunto llamado { $id }. Elija uno de la lista.
@@ -246,8 +258,7 @@ part-electric-meter = Contador eléctrico
 part-main-breaker = Disyuntor general, { $of }
 part-breaker = Disyuntor { $number }
 part-outlet-on = Enchufe { $number } de { $of }
-part-outlet = Enchufe { $number }, { $of }
-part-light = Luz, { $of }
+part-outlet = Enchufe { $number }, { $place }
 part-switch = Interruptor, { $of }
 part-pump = Bomba de achique, { $of }
 part-pump-check = Válvula de retención sobre la bomba, { $of }
@@ -366,7 +377,7 @@ folder-missing-remedy = Vea si se movió o cambió de nombre y ábralo desde don
 folder-no-home-file = La carpeta { $path } no contiene { $file }, así que no es una casa.
 folder-no-home-file-remedy = Elija la carpeta donde está { $file }, o empiece allí una casa nueva.
 
-folder-unread = No se pudo leer { $path }. El sistema dice: { $why }
+folder-unread = No se pudo leer { $path }. El sistema dice: { $why }.
 folder-unread-remedy = Vea si el disco está conectado y si usted puede abrirlo, y vuelva a intentarlo.
 
 folder-too-large = { $path } tiene más de { $most } MiB y no se leyó.
@@ -399,16 +410,16 @@ folder-in-use-by-unknown-remedy = Siga en esa ventana, o ciérrela primero. Mien
 folder-changed = Alguien más cambió { $path } desde que se leyó aquí, así que no se guardó encima.
 folder-changed-remedy = Guarde lo suyo como copia en otra carpeta, o vuelva a cargar el archivo y renuncie a lo que cambió.
 
-folder-gone = La carpeta { $path } ya no está, así que no se pudo guardar nada allí.
+folder-gone = La carpeta { $path } no está, así que no se pudo guardar nada en ella.
 folder-gone-remedy = Recupérela o conecte su disco y guarde de nuevo; o guarde una copia en otra carpeta.
 
-folder-read-only = No se permite escribir en { $path }. El sistema dice: { $why }
+folder-read-only = No se permite escribir en { $path }. El sistema dice: { $why }.
 folder-read-only-remedy = Pida permiso para escribir allí, o guarde una copia en una carpeta propia.
 
-folder-full = No hay espacio para escribir { $path }. Lo que había antes sigue intacto. El sistema dice: { $why }
+folder-full = No hay espacio para escribir { $path }. Lo que había antes sigue intacto. El sistema dice: { $why }.
 folder-full-remedy = Libere espacio en ese disco y guarde de nuevo, o guarde una copia en otro disco. Deje la ventana abierta hasta entonces.
 
-folder-unwritten = No se pudo escribir { $path }. Lo que había antes sigue intacto. El sistema dice: { $why }
+folder-unwritten = No se pudo escribir { $path }. Lo que había antes sigue intacto. El sistema dice: { $why }.
 folder-unwritten-remedy = Vea si el disco está conectado y guarde de nuevo; o guarde una copia en otra carpeta.
 
 folder-occupied = Ya hay algo en { $path }, y no se escribió encima.

@@ -28,7 +28,7 @@ pub use columns::{Column, Guess, Layout, guess};
 pub use find_circuits::{Device, Found, NextWalk, Search, Switched, Walk};
 pub use lines::{Refusal, Why, may_connect, media_between};
 pub use missing::{Fix, Item, Missing, missing};
-pub use order::Lack;
+pub use order::{Lack, lacks};
 pub use panel_table::{Circuit, Import, ImportTo, RowNote, import};
 pub use picture::{LONGEST_SIDE, OtherKind, Picture, PictureError, PictureKind, Progress};
 pub use propose::{Proposal, accept, accept_all, proposals, proposals_for};

@@ -19,7 +19,8 @@ pub enum Lack {
 }
 
 /// What a component lacks, by its kind and its lines; in a stated order.
-pub(crate) fn lacks(home: &Home, component: &Component) -> Vec<(Lack, Medium)> {
+#[must_use]
+pub fn lacks(home: &Home, component: &Component) -> Vec<(Lack, Medium)> {
     let kind = component.kind;
     let id = component.id.as_str();
     let arrives = |net: Net| home.connections.iter().any(|l| l.to == id && l.carries.net() == net);

@@ -204,14 +204,20 @@ pub fn place(home: &Home, wish: &Wish, words: &Catalogue) -> Result<Placed, Cann
     if set.count.is_some() && (many == 0 || many > usual.1) {
         return Err(CannotPlace::Count { wished: many, most: usual.1 });
     }
-    let own_name = words.text(set.name_key());
+    // A set may be called by all that is in it, the thing itself by less.
+    let thing = format!("thing-{}", set.id);
+    let own_name = if words.has(&thing) { words.text(&thing) } else { words.text(set.name_key()) };
     let of = match (&wish.label, space) {
         (Some(label), _) if !label.trim().is_empty() => label.trim().to_owned(),
+        // The kitchen's kitchen sink is the kitchen sink.
+        (_, Some(space)) if folded(&own_name).contains(&folded(&space.name)) => own_name,
         (_, Some(space)) => {
             words.fill("set-in-space", &[fill("set", &own_name), fill("space", &space.name)])
         }
         _ => own_name,
     };
+    let label = wish.label.as_deref().map(str::trim).filter(|label| !label.is_empty());
+    let place = label.or(space.map(|space| space.name.as_str())).unwrap_or(&of).to_owned();
     let stem = stem(home, set, wish, many);
     let mut tags = Tags::of(home);
     let mut components = Vec::new();
@@ -228,6 +234,7 @@ pub fn place(home: &Home, wish: &Wish, words: &Catalogue) -> Result<Placed, Cann
                 &format!("part-{key}"),
                 &[
                     fill("of", &of),
+                    fill("place", &place),
                     count("number", as_number(number)),
                     fill("water", part.water_word()),
                 ],

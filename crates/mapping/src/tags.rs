@@ -2,7 +2,8 @@
 
 use std::collections::BTreeMap;
 
-use quarterturn_home::{Home, Kind, Net};
+use quarterturn_guidance::System;
+use quarterturn_home::{Home, Kind};
 
 /// The last number that each letter was given.
 #[derive(Debug, Clone)]
@@ -29,41 +30,18 @@ pub fn tag_letter(kind: Kind) -> Option<char> {
             | Kind::WaterMain
             | Kind::SewerMain
             | Kind::ElectricityService
-            | Kind::Other
     );
     if untagged {
         return None;
     }
-    Some(match kind {
-        Kind::AirHandler
-        | Kind::CondensatePan
-        | Kind::CondensatePump
-        | Kind::CondensateOutlet
-        | Kind::FloatSwitch
-        | Kind::Thermostat => 'C',
-        Kind::GasMeter | Kind::GasValve | Kind::GasAppliance => 'G',
-        Kind::FloorDrain
-        | Kind::Standpipe
-        | Kind::Stack
-        | Kind::Cleanout
-        | Kind::BackwaterValve
-        | Kind::EjectorPit
-        | Kind::SumpPit
-        | Kind::SepticTank => 'S',
-        Kind::Disconnect
-        | Kind::JunctionBox
-        | Kind::Switch
-        | Kind::Gfci
-        | Kind::Receptacle
-        | Kind::Light
-        | Kind::Lampholder
-        | Kind::Appliance
-        | Kind::SumpPump
-        | Kind::SmokeAlarm
-        | Kind::MedicalDevice => 'E',
-        kind if kind.is_power_distribution() || kind.is_source(Net::Power) => 'E',
-        _ => 'W',
-    })
+    match System::of_kind(kind) {
+        System::Water => Some('W'),
+        System::Drain => Some('S'),
+        System::Power => Some('E'),
+        System::Gas => Some('G'),
+        System::Cooling => Some('C'),
+        System::Control => None,
+    }
 }
 
 impl Tags {

@@ -4,6 +4,8 @@ use super::corners::Corners;
 use super::homography::Homography;
 use crate::picture::{LONGEST_SIDE, Picture, PictureError, Progress, go_on};
 
+/// How wide the strip round the rectangle is, as a share of its longer side.
+const STRIP: f64 = 0.08;
 /// How much beside the rectangle is kept, at most, as a share of it on each side.
 const MOST_BESIDE: f64 = 1.5;
 /// Rows that are worked on between two calls of the progress.
@@ -28,10 +30,13 @@ pub enum Known {
 }
 
 /// What of the photo is kept.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
 pub enum Margin {
     /// The rectangle alone: it was the edge of the paper.
     None,
+    /// A strip round it as well, with what is drawn there: it was the outer walls.
+    #[default]
+    Strip,
     /// What is beside it as well: it was one room of the plan.
     Kept,
 }
@@ -68,6 +73,12 @@ pub fn straighten(
     let to_unit = Homography::between(corners.points(), unit).ok_or_else(failed)?;
     let [left, top, right, bottom] = match margin {
         Margin::None => [0.0, 0.0, 1.0, 1.0],
+        Margin::Strip => {
+            let [left, top, right, bottom] = extent(photo, corners, &to_unit);
+            // Equally wide all round, on paper.
+            let (x, y) = (STRIP * across.max(down) / across, STRIP * across.max(down) / down);
+            [left.max(-x), top.max(-y), right.min(1.0 + x), bottom.min(1.0 + y)]
+        }
         Margin::Kept => extent(photo, corners, &to_unit),
     };
     let (wide, high) = ((right - left) * across, (bottom - top) * down);
@@ -309,7 +320,7 @@ mod tests {
         let values: Vec<u8> = (0..60 * 40).map(|n| u8::try_from(n * 7 % 256).unwrap()).collect();
         let photo = grey(60, 40, &values);
         let corners = [(0.0, 0.0), (60.0, 0.0), (60.0, 40.0), (0.0, 40.0)];
-        for margin in [Margin::None, Margin::Kept] {
+        for margin in [Margin::None, Margin::Strip, Margin::Kept] {
             let out = straight(&photo, corners, Known::Aspect(1.5), margin);
             assert_eq!(out.picture, photo);
         }
@@ -331,7 +342,7 @@ mod tests {
         assert_eq!(out.metres_per_pixel, None);
 
         let metres = Known::Metres { across: 4.0, down: 3.0 };
-        for margin in [Margin::None, Margin::Kept] {
+        for margin in [Margin::None, Margin::Strip, Margin::Kept] {
             let out = straight(&photo, corners, metres, margin);
             let (across, down) = sides(&out);
             let scale = out.metres_per_pixel.unwrap();
@@ -360,6 +371,12 @@ mod tests {
         assert_eq!(out.picture.pixels.get_pixel(pixels(x), pixels(y)).0, [0; 3]);
         let alone = straight(&photo, corners, Known::Aspect(200.0 / 140.0), Margin::None);
         assert_eq!(alone.picture.size(), (200, 140));
+        // 0.08 of the longer side, on each of the four.
+        let strip = straight(&photo, corners, Known::Aspect(200.0 / 140.0), Margin::Strip);
+        assert_eq!(
+            (strip.picture.size(), strip.rectangle),
+            ((232, 172), [16.0, 16.0, 216.0, 156.0])
+        );
         assert!(alone.picture.pixels().iter().all(|value| *value == 200));
     }
 
