@@ -428,6 +428,8 @@ window-figure-thing = Drawing: { $device }
 ## Edits, as undo and redo name them
 edit-undo = Undo: { $what }
 edit-redo = Redo: { $what }
+edit-connect-breaker = breaker of { $name }
+edit-proposed = lines that were proposed
 edit-add = add { $name }
 edit-change = change { $name }
 edit-remove = remove { $name }
@@ -465,6 +467,7 @@ edit-units = units: { $units ->
 edit-language = language of the answers
 edit-emergency-phone = emergency number
 edit-usual-space = room where people mostly are
+edit-north = direction of north on the plans
 edit-all = { $n } changes at once
 edit-cannot-find = Nothing in this home has the id { $id } any more.
 edit-cannot-no-id = It needs an id.
@@ -510,6 +513,7 @@ change-of-language = language
 change-of-address = address
 change-of-emergency-phone = emergency number
 change-of-usual-space = room where people mostly are
+change-of-north-deg = direction of north on the plans, in degrees
 change-of-elevation-m = height of the floor, in metres
 change-of-picture = picture
 change-of-left-m = left edge of the plan, in metres
@@ -652,6 +656,12 @@ window-walk-search = Search by name
 window-walk-room = The room you stand in
 window-walk-nothing-found = Nothing is called so. Try another word, or “something else”.
 window-walk-first = A map begins with these
+window-walk-then = Or go on with
+window-breaker-which = On which breaker is it?
+window-breaker-circuit = { $number } · { $serves }
+window-breaker-with = The same goes for { $devices }.
+window-breaker-unknown = Nobody knows? Then it is found by switching one off and walking round.
+window-breaker-find = Find it
 window-walk-usual = What such a room usually has: { $room }
 window-walk-sets = Typical things, each with its stops and lines
 window-walk-search-more = Every other valve, fitting and device is found by searching for its name.
@@ -814,7 +824,7 @@ window-papers-view = Open it to print
 window-papers-viewed = It is open in your viewer. Print it from there.
 window-papers-not-viewed = No program could be opened for it: { $why }. The file is here: { $path }
 window-papers-saved = Saved: { $path }
-window-papers-unsaved = { $path } could not be written: { $why }. Choose another place.
+window-papers-unsaved = { $problem } Choose another place.
 window-papers-waiting = One moment…
 window-papers-making = Making: { $title }
 window-papers-part = Making: { $title } ({ $n } of { $of })
@@ -908,6 +918,7 @@ window-plans-picture-path = Or type where it is
 window-plans-take-picture = Take it in
 window-plans-picture-none = You can also drop the picture on this window. Without any picture, draw the rooms under “Rooms”.
 window-plans-picture-there = { $level } has a plan
+window-plans-picture-move = It lies wrong under the rooms? Drag it to where it belongs, or move it with the arrow keys once the drawing has the focus. The rooms of the floor below are dotted.
 window-plans-picture-remove = Take the plan off the map
 window-plans-no-folder = This home has no folder yet where a picture could be kept. Save a copy of it first: “Settings”, “Save a copy as…”.
 window-plans-reading = Reading the picture
@@ -916,8 +927,9 @@ window-plans-storing = Keeping it in the home’s folder
 window-plans-stop = Stop
 window-plans-corners-title = Put it straight
 window-plans-corners-how = Move the four points to the corners of something that is a rectangle: the edge of the paper, or the outer walls. Drag them, or move them with the arrow keys.
-window-plans-beside-kept = Keep what is beside it
-window-plans-beside-cut = Cut off what is beside it
+window-plans-beside-strip = A strip round it
+window-plans-beside-kept = All that the photo shows
+window-plans-beside-cut = The rectangle alone
 window-plans-size-hint = If you know how large the rectangle is, type it: then its proportions are right, and nothing is left to measure. A photo taken straight from below or from the side does not tell them.
 window-plans-size-across = Width of the rectangle
 window-plans-size-down = Depth of the rectangle
@@ -944,6 +956,7 @@ window-start-new = A new home…
 window-start-copy = Save a copy as…
 window-start-new-title = A new home
 window-start-new-go = Make this home
+window-start-picture = The plan: { $path }
 window-start-name = Name of the home
 window-start-address = Address, as you would tell it on the telephone
 window-start-emergency = Emergency number
@@ -1042,6 +1055,8 @@ window-lines-search = Find by name or tag
 window-lines-from = It comes from
 window-lines-to = It goes to
 window-lines-choose = Choose…
+window-lines-begun-from = Now choose what { $device } feeds, or where it drains to.
+window-lines-begun-to = Now choose what feeds { $device }.
 window-lines-draw = Draw the line
 window-lines-which = It is not clear what this line carries. Choose it, then draw the line.
 window-lines-refused = This line cannot be drawn. { $cause } { $remedy }
@@ -1061,6 +1076,7 @@ window-lines-proposed = { $n ->
 window-lines-proposed-hint = Guesses from what stands where. None is on the map until you accept it.
 window-lines-accept = Accept
 window-lines-accept-of = Accept { $line }
+window-lines-proposed-each = One by one
 window-lines-accept-all = Accept all that are likely
 
 ## Map: risers and one-lines
@@ -1083,20 +1099,65 @@ window-panel-import = From a table
 window-panel-finding = Find circuits
 window-panel-none = There is no panel on the map yet. Pin one under “Walk and pin”.
 window-panel-which = Which panel
-window-panel-new = Write a circuit
-window-panel-circuits = Circuits of: { $panel }
-window-panel-circuit = { $number }  { $serves }
 window-panel-spare = Spare { $number }
-window-panel-amperes = { $n } A
-window-panel-poles = { $n ->
-    [one] one pole
-   *[other] { $n } poles
-}
+window-panel-unnamed = Circuit { $number }
+window-panel-main-of-it = Main breaker
 window-panel-number = Number, such as 7 or 9,11
-window-panel-serves = What it serves (empty: spare)
-window-panel-rating = Amperes
-window-panel-how-many-poles = Poles
-window-panel-bad-number = Amperes and poles are numbers, such as 20 and 2; poles are 1 to 4.
+window-panel-hint = Type what the label on the door says: Enter goes to the next position down, Tab to the next cell.
+window-panel-main = Main
+window-panel-no = No.
+window-panel-what = What it serves
+window-panel-amperes = A
+window-panel-poles = Poles
+window-panel-on-it = On it
+window-panel-left-side = Left side
+window-panel-right-side = Right side
+window-panel-apart = In no position
+window-panel-fed-by = Fed by: { $device }
+window-panel-cell = Position { $position }, { $what }
+window-panel-cell-apart = Circuit { $position }, { $what }
+window-panel-cell-unnumbered = { $name } without a number, { $what }
+window-panel-cell-main = Main breaker, { $what }
+window-panel-cell-serves = what it serves
+window-panel-cell-amperes = amperes
+window-panel-cell-poles = poles
+window-panel-cell-number = number
+window-panel-part = Part of { $other }
+window-panel-twice = Position { $number } is also that of { $other }. Give one of them another number.
+window-panel-no-room = It has { $poles } poles, but position { $number } is that of { $other }.
+window-panel-no-number = It has no number yet. Pick it and type its number.
+window-panel-bad-amperes = Amperes are a number, such as 20.
+window-panel-bad-poles = Poles are a number from 1 to { $most }.
+window-panel-taken = Position { $number } is taken by { $other }.
+window-panel-beyond = No panel has a position { $number }.
+window-panel-needs-name = It has no number to be called by: say what it serves.
+window-panel-take-out-what = Nothing is written here any more. Take { $name } out of the panel?
+window-panel-take-out = Take it out
+window-panel-more = More positions
+window-panel-fewer = Fewer positions
+window-panel-serve-nothing = { $n ->
+    [0] Of each of { $of } circuits it is known what hangs on it.
+    [one] One of { $of } circuits serves nothing known yet.
+   *[other] { $n } of { $of } circuits serve nothing known yet.
+}
+window-panel-pick = Go to a position to see what hangs on it.
+window-panel-picked = { $position }: { $name }
+window-panel-free = Position { $position } is free
+window-panel-main-free = No main breaker is known
+window-panel-free-hint = What is typed in its row makes its breaker.
+window-panel-main-feeds = It cuts the whole panel.
+window-panel-hangs = What hangs on it
+window-panel-hangs-nothing = Nothing known yet.
+window-panel-behind = Behind it: { $list }
+window-panel-take-off = Take off
+window-panel-take-off-of = Take off: { $thing }
+window-panel-add = Add what it feeds
+window-panel-add-search = Search by name, tag or room
+window-panel-add-of = Add: { $thing }, { $room }
+window-panel-add-not-found = Nothing on the map is called so.
+window-panel-add-all-fed = Everything on the map that needs power has its feed. What has one is found by its name.
+window-panel-fed-already = { $thing }: has its feed from { $device }
+window-panel-no-room-known = In no room
 window-panel-import-hint = A directory, or a list of outlets with their circuits: separated text, .xlsx or .ods.
 window-panel-path = Path of the file
 window-panel-read = Read it
@@ -1135,7 +1196,10 @@ window-find-may-off = It may go off
 window-find-may-off-of = It may go off: { $device }
 window-find-walk = Walk { $n } (at most { $most } more)
 window-find-switch-off = Switch off: { $devices }
-window-find-tick = Then look at each of these and tick what is dead. Switch all on again afterwards.
+window-find-tick = Then look at each of these and press what is dead. Switch all on again afterwards.
+window-find-ticked = { $n } of { $of } are dead.
+window-find-room-unseen = Room not looked at
+window-find-still = This still holds
 window-find-dead = Dead
 window-find-unseen = Not looked at
 window-find-walked = I have looked
@@ -1146,3 +1210,31 @@ window-find-odd = { $thing }: the ticks contradict each other. Look again.
 window-find-write = Write it to the map
 window-find-undo = Take the last walk back
 window-find-leave = Leave it
+
+## North
+window-north = Where is north on the plan?
+window-north-up = Up
+window-north-up-right = Up right
+window-north-right = Right
+window-north-down-right = Down right
+window-north-down = Down
+window-north-down-left = Down left
+window-north-left = Left
+window-north-up-left = Up left
+window-north-towards = North: { $way }
+window-north-unknown = Not known
+window-north-degrees = Degrees, clockwise from up
+window-north-degrees-hint = 0 is up, 90 right, 180 down, 270 left. It is the same on every floor.
+window-north-keep = Keep these degrees
+window-north-bad = Type the degrees clockwise from up, from 0 to 360.
+window-north-mark = { $way ->
+    [up] North is up on the plan
+    [up-right] North is up right on the plan
+    [right] North is to the right on the plan
+    [down-right] North is down right on the plan
+    [down] North is down on the plan
+    [down-left] North is down left on the plan
+    [left] North is to the left on the plan
+    [up-left] North is up left on the plan
+   *[other] North is { $degrees } degrees clockwise from up on the plan
+}

@@ -428,6 +428,8 @@ window-motion-off = Dejar las marcas quietas
 ## Cambios, como los nombran deshacer y rehacer
 edit-undo = Deshacer: { $what }
 edit-redo = Rehacer: { $what }
+edit-connect-breaker = interruptor de { $name }
+edit-proposed = líneas propuestas
 edit-add = agregar { $name }
 edit-change = cambiar { $name }
 edit-remove = quitar { $name }
@@ -465,6 +467,7 @@ edit-units = unidades: { $units ->
 edit-language = idioma de las respuestas
 edit-emergency-phone = número de emergencias
 edit-usual-space = cuarto donde se está casi siempre
+edit-north = dirección del norte en los planos
 edit-all = { $n } cambios a la vez
 edit-cannot-find = Ya no hay nada en esta casa con el id { $id }.
 edit-cannot-no-id = Le falta un id.
@@ -510,6 +513,7 @@ change-of-language = idioma
 change-of-address = dirección
 change-of-emergency-phone = número de emergencias
 change-of-usual-space = cuarto donde se está casi siempre
+change-of-north-deg = dirección del norte en los planos, en grados
 change-of-elevation-m = altura del piso, en metros
 change-of-picture = imagen
 change-of-left-m = borde izquierdo del plano, en metros
@@ -652,6 +656,12 @@ window-walk-search = Buscar por nombre
 window-walk-room = El cuarto en que está
 window-walk-nothing-found = Nada se llama así. Pruebe otra palabra, o «otra cosa».
 window-walk-first = Un mapa empieza por esto
+window-walk-then = O siga con
+window-breaker-which = ¿En qué interruptor está?
+window-breaker-circuit = { $number } · { $serves }
+window-breaker-with = Lo mismo vale para { $devices }.
+window-breaker-unknown = ¿Nadie lo sabe? Entonces se averigua apagando uno y recorriendo la casa.
+window-breaker-find = Averiguarlo
 window-walk-usual = Lo que suele tener un cuarto así: { $room }
 window-walk-sets = Cosas típicas, cada una con sus llaves y líneas
 window-walk-search-more = Cualquier otra llave, pieza o aparato se encuentra buscando su nombre.
@@ -814,7 +824,7 @@ window-papers-view = Abrir para imprimir
 window-papers-viewed = Está abierta en su visor. Imprímala desde ahí.
 window-papers-not-viewed = No se pudo abrir ningún programa para ella: { $why }. El archivo está aquí: { $path }
 window-papers-saved = Guardado: { $path }
-window-papers-unsaved = No se pudo escribir { $path }: { $why }. Elija otro lugar.
+window-papers-unsaved = { $problem } Elija otro lugar.
 window-papers-waiting = Un momento…
 window-papers-making = Preparando: { $title }
 window-papers-part = Preparando: { $title } ({ $n } de { $of })
@@ -908,6 +918,7 @@ window-plans-picture-path = O escriba dónde está
 window-plans-take-picture = Tomarla
 window-plans-picture-none = También puede soltar la imagen sobre esta ventana. Sin ninguna imagen, dibuje las habitaciones en «Habitaciones».
 window-plans-picture-there = { $level } tiene un plano
+window-plans-picture-move = ¿No coincide con las habitaciones? Arrástrelo a su sitio, o muévalo con las flechas cuando el dibujo tenga el foco. Las habitaciones del piso de abajo están punteadas.
 window-plans-picture-remove = Quitar el plano del mapa
 window-plans-no-folder = Esta vivienda aún no tiene carpeta donde guardar una imagen. Guarde antes una copia: «Ajustes», «Guardar una copia como…».
 window-plans-reading = Leyendo la imagen
@@ -916,8 +927,9 @@ window-plans-storing = Guardándola en la carpeta de la vivienda
 window-plans-stop = Parar
 window-plans-corners-title = Enderécela
 window-plans-corners-how = Mueva los cuatro puntos a las esquinas de algo que sea un rectángulo: el borde del papel o las paredes exteriores. Arrástrelos, o muévalos con las flechas del teclado.
-window-plans-beside-kept = Conservar lo que hay al lado
-window-plans-beside-cut = Recortar lo que hay al lado
+window-plans-beside-strip = Una franja alrededor
+window-plans-beside-kept = Todo lo que muestra la foto
+window-plans-beside-cut = Solo el rectángulo
 window-plans-size-hint = Si sabe cuánto mide el rectángulo, escríbalo: entonces sus proporciones son correctas y no queda nada por medir. Una foto tomada justo desde abajo o desde un lado no las muestra.
 window-plans-size-across = Ancho del rectángulo
 window-plans-size-down = Fondo del rectángulo
@@ -944,6 +956,7 @@ window-start-new = Una vivienda nueva…
 window-start-copy = Guardar una copia como…
 window-start-new-title = Una vivienda nueva
 window-start-new-go = Crear esta vivienda
+window-start-picture = El plano: { $path }
 window-start-name = Nombre de la vivienda
 window-start-address = Dirección, como la diría por teléfono
 window-start-emergency = Número de emergencias
@@ -1042,6 +1055,8 @@ window-lines-search = Buscar por nombre o etiqueta
 window-lines-from = Viene de
 window-lines-to = Va a
 window-lines-choose = Elegir…
+window-lines-begun-from = Ahora elija qué alimenta { $device } o hacia dónde desagua.
+window-lines-begun-to = Ahora elija qué alimenta a { $device }.
 window-lines-draw = Trazar la línea
 window-lines-which = No está claro qué lleva esta línea. Elíjalo y luego trace la línea.
 window-lines-refused = Esta línea no se puede trazar. { $cause } { $remedy }
@@ -1061,6 +1076,7 @@ window-lines-proposed = { $n ->
 window-lines-proposed-hint = Suposiciones según lo que está dónde. Ninguna está en el mapa hasta que usted la acepte.
 window-lines-accept = Aceptar
 window-lines-accept-of = Aceptar { $line }
+window-lines-proposed-each = Una por una
 window-lines-accept-all = Aceptar todas las probables
 
 ## Map: risers and one-lines
@@ -1083,20 +1099,65 @@ window-panel-import = De una tabla
 window-panel-finding = Encontrar circuitos
 window-panel-none = Todavía no hay ningún panel en el mapa. Marque uno en «Recorrer y marcar».
 window-panel-which = Qué panel
-window-panel-new = Anotar un circuito
-window-panel-circuits = Circuitos de: { $panel }
-window-panel-circuit = { $number }  { $serves }
 window-panel-spare = Libre { $number }
-window-panel-amperes = { $n } A
-window-panel-poles = { $n ->
-    [one] un polo
-   *[other] { $n } polos
-}
+window-panel-unnamed = Circuito { $number }
+window-panel-main-of-it = Disyuntor principal
 window-panel-number = Número, como 7 o 9,11
-window-panel-serves = A qué sirve (vacío: libre)
-window-panel-rating = Amperios
-window-panel-how-many-poles = Polos
-window-panel-bad-number = Los amperios y los polos son números, como 20 y 2; los polos van de 1 a 4.
+window-panel-hint = Escriba lo que dice la etiqueta de la puerta: Intro va a la posición de abajo, Tab a la casilla siguiente.
+window-panel-main = Gral.
+window-panel-no = N.º
+window-panel-what = A qué sirve
+window-panel-amperes = A
+window-panel-poles = Polos
+window-panel-on-it = Cosas
+window-panel-left-side = Lado izquierdo
+window-panel-right-side = Lado derecho
+window-panel-apart = En ninguna posición
+window-panel-fed-by = Alimentado por: { $device }
+window-panel-cell = Posición { $position }, { $what }
+window-panel-cell-apart = Circuito { $position }, { $what }
+window-panel-cell-unnumbered = { $name } sin número, { $what }
+window-panel-cell-main = Disyuntor principal, { $what }
+window-panel-cell-serves = a qué sirve
+window-panel-cell-amperes = amperios
+window-panel-cell-poles = polos
+window-panel-cell-number = número
+window-panel-part = Parte de { $other }
+window-panel-twice = La posición { $number } es también la de { $other }. Dé otro número a uno de los dos.
+window-panel-no-room = Tiene { $poles } polos, pero la posición { $number } es la de { $other }.
+window-panel-no-number = Todavía no tiene número. Elíjalo y escriba su número.
+window-panel-bad-amperes = Los amperios son un número, como 20.
+window-panel-bad-poles = Los polos son un número del 1 al { $most }.
+window-panel-taken = La posición { $number } está ocupada por { $other }.
+window-panel-beyond = Ningún panel tiene una posición { $number }.
+window-panel-needs-name = No tiene un número por el que llamarlo: diga a qué sirve.
+window-panel-take-out-what = Aquí ya no hay nada escrito. ¿Quitar { $name } del panel?
+window-panel-take-out = Quitarlo
+window-panel-more = Más posiciones
+window-panel-fewer = Menos posiciones
+window-panel-serve-nothing = { $n ->
+    [0] De cada uno de los { $of } circuitos se sabe qué cuelga de él.
+    [one] Uno de los { $of } circuitos todavía no sirve a nada conocido.
+   *[other] { $n } de los { $of } circuitos todavía no sirven a nada conocido.
+}
+window-panel-pick = Vaya a una posición para ver qué cuelga de ella.
+window-panel-picked = { $position }: { $name }
+window-panel-free = La posición { $position } está libre
+window-panel-main-free = No se conoce ningún disyuntor principal
+window-panel-free-hint = Lo que se escribe en su fila crea su disyuntor.
+window-panel-main-feeds = Corta todo el panel.
+window-panel-hangs = Qué cuelga de él
+window-panel-hangs-nothing = Nada conocido todavía.
+window-panel-behind = Detrás: { $list }
+window-panel-take-off = Quitar
+window-panel-take-off-of = Quitar: { $thing }
+window-panel-add = Añadir lo que alimenta
+window-panel-add-search = Buscar por nombre, etiqueta o habitación
+window-panel-add-of = Añadir: { $thing }, { $room }
+window-panel-add-not-found = Nada en el mapa se llama así.
+window-panel-add-all-fed = Todo lo que necesita corriente en el mapa tiene quién lo alimente. Lo que ya lo tiene se encuentra por su nombre.
+window-panel-fed-already = { $thing }: lo alimenta { $device }
+window-panel-no-room-known = En ninguna habitación
 window-panel-import-hint = Un directorio, o una lista de tomacorrientes con sus circuitos: texto separado, .xlsx o .ods.
 window-panel-path = Ruta del archivo
 window-panel-read = Leerlo
@@ -1135,7 +1196,10 @@ window-find-may-off = Se puede apagar
 window-find-may-off-of = Se puede apagar: { $device }
 window-find-walk = Vuelta { $n } (a lo más { $most } más)
 window-find-switch-off = Apague: { $devices }
-window-find-tick = Luego mire cada uno de estos y marque lo que no tiene corriente. Después encienda todo otra vez.
+window-find-tick = Luego mire cada uno de estos y pulse lo que no tiene corriente. Después encienda todo otra vez.
+window-find-ticked = { $n } de { $of } no tienen corriente.
+window-find-room-unseen = No miré esta habitación
+window-find-still = Esto sigue valiendo
 window-find-dead = Sin corriente
 window-find-unseen = No lo miré
 window-find-walked = Ya miré
@@ -1146,3 +1210,31 @@ window-find-odd = { $thing }: las marcas se contradicen. Mire otra vez.
 window-find-write = Escribirlo en el mapa
 window-find-undo = Retirar la última vuelta
 window-find-leave = Dejarlo
+
+## North
+window-north = ¿Dónde está el norte en el plano?
+window-north-up = Arriba
+window-north-up-right = Arriba a la derecha
+window-north-right = Derecha
+window-north-down-right = Abajo a la derecha
+window-north-down = Abajo
+window-north-down-left = Abajo a la izquierda
+window-north-left = Izquierda
+window-north-up-left = Arriba a la izquierda
+window-north-towards = Norte: { $way }
+window-north-unknown = No se sabe
+window-north-degrees = Grados desde arriba, como las agujas del reloj
+window-north-degrees-hint = 0 es arriba, 90 derecha, 180 abajo, 270 izquierda. Es igual en todas las plantas.
+window-north-keep = Conservar estos grados
+window-north-bad = Escriba los grados desde arriba, como las agujas del reloj, de 0 a 360.
+window-north-mark = { $way ->
+    [up] En el plano el norte está arriba
+    [up-right] En el plano el norte está arriba a la derecha
+    [right] En el plano el norte está a la derecha
+    [down-right] En el plano el norte está abajo a la derecha
+    [down] En el plano el norte está abajo
+    [down-left] En el plano el norte está abajo a la izquierda
+    [left] En el plano el norte está a la izquierda
+    [up-left] En el plano el norte está arriba a la izquierda
+   *[other] En el plano el norte está a { $degrees } grados desde arriba, como las agujas del reloj
+}

@@ -157,7 +157,8 @@ pub(crate) fn asked_ui(ui: &mut Ui, view: &View<'_>, out: &mut Vec<Command>) {
 fn spot_line(view: &View<'_>, spot: &Spot) -> String {
     let name = place::name_of_spot(view.home, spot, view.words);
     match (spot, place::space_of_spot(view.home, spot)) {
-        (Spot::Component(_) | Spot::Connection(..), Some(space)) => {
+        // A name that tells the room says it once.
+        (Spot::Component(_) | Spot::Connection(..), Some(space)) if !name.contains(&space.name) => {
             view.fill("device-line", &[fill("device", &name), fill("place", &space.name)])
         }
         (Spot::Component(_) | Spot::Connection(..) | Spot::Space(_) | Spot::Home, _) => name,

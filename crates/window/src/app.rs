@@ -204,6 +204,7 @@ impl App {
         if let Some(open_box) = &mut self.open_box {
             open_box.is_drawn = true;
         }
+        self.starting.drawn();
         self.remember(ui.ctx());
         for command in commands {
             self.apply(ui.ctx(), command);

@@ -136,9 +136,17 @@ impl App {
     /// Everything that follows from the home is worked out anew.
     pub(crate) fn home_changed(&mut self) {
         self.keeping.home(self.history.home());
+        if !self.history.home().components.is_empty() {
+            self.not_empty_any_more();
+        }
         self.rows = self.spots();
         self.answer = self.answered();
         self.way = self.way_to_goal();
+    }
+
+    /// That the file was empty is told no more: something is being put into it.
+    pub(crate) fn not_empty_any_more(&mut self) {
+        self.opening.problems.retain(|problem| problem.key != "no-components");
     }
 
     /// Changes the home. What cannot be changed so stays as it was, and is told.
@@ -420,8 +428,15 @@ impl App {
     pub(crate) fn take_chosen(&mut self, ui: &Ui) {
         let dropped = ui.input(|i| i.raw.dropped_files.first().map(|f| f.path().to_owned()));
         if let Some(path) = dropped {
-            if !map::plans::take_dropped(self, ui.ctx(), &path) {
+            if !map::plans::is_picture(&path) {
                 self.open_any(ui.ctx(), &path);
+            } else if self.folder().is_some() {
+                if !map::take_photo(self, ui.ctx(), &path) {
+                    map::plans::take_in(self, ui.ctx(), &path);
+                }
+            } else {
+                // There is no folder to keep it in: it is the plan of a home to be begun.
+                starting::apply(self, ui.ctx(), starting::Command::NewFrom(path));
             }
             return;
         }

@@ -9,7 +9,7 @@ use egui::{
 };
 
 use crate::fonts::bold;
-use crate::system::System;
+use crate::system::{System, shape};
 use quarterturn_guidance::Signal;
 
 use crate::tokens::{self, GAP, INSIDE, Palette, ROUND, SMALL_TILE, TILE, TILE_END, TOUCH, size};
@@ -62,8 +62,14 @@ pub(crate) fn tall_button(ui: &mut Ui, text: &str) -> Response {
 
 /// Something else that may be pressed.
 pub(crate) fn button(ui: &mut Ui, text: &str) -> Response {
+    button_if(ui, true, text)
+}
+
+/// Something that may be pressed at times.
+pub(crate) fn button_if(ui: &mut Ui, enabled: bool, text: &str) -> Response {
     let palette = Palette::of(ui);
-    ui.add(Button::new(text).fill(palette.card).min_size(vec2(TOUCH, TOUCH)).wrap())
+    let button = Button::new(text).fill(palette.card).min_size(vec2(TOUCH, TOUCH)).wrap();
+    ui.add_enabled(enabled, button)
 }
 
 /// One of several that can be chosen; the chosen one is ink on paper turned round.
@@ -158,7 +164,7 @@ pub(crate) fn end_ui(
         End::System(system) => {
             let paint = tokens::system(system);
             let side = rect.width().min(rect.height());
-            system.shape(painter, middle, side * 0.38, paint.fill, Stroke::NONE);
+            shape(system, painter, middle, side * 0.38, paint.fill, Stroke::NONE);
             sign(painter, square(side * 0.42), paint.on);
         }
     }
@@ -208,7 +214,7 @@ pub(crate) fn pin(
     edge: Stroke,
 ) {
     let paint = tokens::system(system);
-    system.shape(painter, centre, radius, paint.fill, edge);
+    shape(system, painter, centre, radius, paint.fill, edge);
     match tag {
         Some(tag) => {
             // Long tags are written smaller, to stay within the shape.

@@ -16,6 +16,17 @@ pub(crate) struct Typed {
 
 /// Shows a box with this label. What stands in it is kept by who asks.
 pub(crate) fn field(ui: &mut Ui, label: &str, hint: &str, value: &str) -> Typed {
+    field_with(ui, label, hint, value, false)
+}
+
+/// The same; one that `takes_focus` is there to be typed into at once.
+pub(crate) fn field_with(
+    ui: &mut Ui,
+    label: &str,
+    hint: &str,
+    value: &str,
+    takes_focus: bool,
+) -> Typed {
     let label = ui.label(soft(ui, label));
     let mut text = value.to_owned();
     let response = ui.add(
@@ -28,6 +39,9 @@ pub(crate) fn field(ui: &mut Ui, label: &str, hint: &str, value: &str) -> Typed 
     );
     let response = response.labelled_by(label.id);
     focus_ring(ui, &response);
+    if takes_focus {
+        response.request_focus();
+    }
     let is_entered = response.lost_focus() && ui.input(|i| i.key_pressed(Key::Enter));
     Typed { text: response.changed().then_some(text), is_entered }
 }

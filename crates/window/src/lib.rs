@@ -35,6 +35,7 @@ mod marks;
 mod matching;
 mod more;
 mod near;
+mod north;
 mod opening;
 mod pictures;
 mod pins;

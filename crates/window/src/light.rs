@@ -83,26 +83,43 @@ pub(crate) fn paper(
 ) {
     let palette = Palette::of(ui);
     let painter = ui.painter();
-    if let Picture::Ready(texture) = picture {
-        photo(painter, palette, texture.id(), sheet, lit);
-    } else {
-        painter.rect_filled(sheet.rect, ROUND, palette.plan);
-        drawn(painter, view, palette, level, sheet, lit);
+    painter.rect_filled(sheet.rect, ROUND, palette.plan);
+    match (picture, sheet.picture) {
+        (Picture::Ready(texture), Some(rect)) => {
+            photo(painter, palette, texture.id(), sheet, rect, lit);
+            // What the picture does not show is drawn.
+            let is_shown = |space: &Space| {
+                space.outline.iter().all(|&(x, y)| rect.expand(2.0).contains(sheet.at(x, y)))
+            };
+            let rest = spaces_of(view.home, level).filter(|space| !is_shown(space));
+            drawn(painter, view, palette, rest.collect(), sheet, lit);
+        }
+        _ => {
+            let spaces = spaces_of(view.home, level).collect();
+            drawn(painter, view, palette, spaces, sheet, lit);
+        }
     }
     let edge = Stroke::new(1.0, palette.edge);
     painter.rect_stroke(sheet.seen, ROUND, edge, StrokeKind::Inside);
 }
 
 /// The picture under a veil, with what matters drawn once more over it.
-fn photo(painter: &Painter, palette: &Palette, id: TextureId, sheet: &Sheet, lit: Option<&Lit>) {
+fn photo(
+    painter: &Painter,
+    palette: &Palette,
+    id: TextureId,
+    sheet: &Sheet,
+    rect: Rect,
+    lit: Option<&Lit>,
+) {
     // Of a mirrored picture, this box is turned inside out.
     let uv = Rect::from_min_max(
-        sheet.on_picture(sheet.rect.left_top()),
-        sheet.on_picture(sheet.rect.right_bottom()),
+        sheet.on_picture(rect.left_top()),
+        sheet.on_picture(rect.right_bottom()),
     );
-    painter.image(id, sheet.rect, uv, palette.picture);
+    painter.image(id, rect, uv, palette.picture);
     let Some(lit) = lit else { return };
-    painter.rect_filled(sheet.rect, 0.0, palette.veil);
+    painter.rect_filled(rect, 0.0, palette.veil);
     let mut mesh = Mesh::with_texture(id);
     for (points, around) in [
         (lit.ways.iter().flat_map(|way| steps(way)).collect::<Vec<_>>(), AROUND_WAY),
@@ -110,18 +127,25 @@ fn photo(painter: &Painter, palette: &Palette, id: TextureId, sheet: &Sheet, lit
     ] {
         for (x, y) in points {
             let radius = (sheet.points(around), sheet.points(around + FADE));
-            disc(&mut mesh, sheet, sheet.at(x, y), radius, palette.picture);
+            disc(&mut mesh, sheet, rect, sheet.at(x, y), radius, palette.picture);
         }
     }
     painter.add(Shape::mesh(mesh));
 }
 
 /// A disc of the picture that fades from the first radius to the second.
-fn disc(mesh: &mut Mesh, sheet: &Sheet, middle: Pos2, (full, none): (f32, f32), tint: Color32) {
+fn disc(
+    mesh: &mut Mesh,
+    sheet: &Sheet,
+    rect: Rect,
+    middle: Pos2,
+    (full, none): (f32, f32),
+    tint: Color32,
+) {
     let Ok(first) = u32::try_from(mesh.vertices.len()) else { return };
     let mut vertex = |pos: Pos2, color: Color32| {
         // Beyond the picture there is nothing to show.
-        let pos = pos.clamp(sheet.rect.min, sheet.rect.max);
+        let pos = pos.clamp(rect.min, rect.max);
         mesh.vertices.push(Vertex { pos, uv: sheet.on_picture(pos), color });
     };
     vertex(middle, tint);
@@ -144,12 +168,11 @@ fn drawn(
     painter: &Painter,
     view: &View<'_>,
     palette: &Palette,
-    level: &Level,
+    mut spaces: Vec<&Space>,
     sheet: &Sheet,
     lit: Option<&Lit>,
 ) {
     let is_lit = |space: &Space| lit.is_none_or(|lit| lit.reaches(space));
-    let mut spaces: Vec<&Space> = spaces_of(view.home, level).collect();
     // The walls of those that matter over those of the others.
     spaces.sort_by_key(|space| is_lit(space));
     for space in &spaces {

@@ -176,7 +176,7 @@ pub(crate) fn wheel(ui: &Ui, area: Rect) -> Vec<Turn> {
 
 /// With the focus on the plan: arrows move, + and - come nearer and go farther, 0 shows the whole
 /// floor, Home what matters.
-fn keys(ui: &Ui, response: &Response, area: Rect) -> Vec<Turn> {
+pub(crate) fn keys(ui: &Ui, response: &Response, area: Rect) -> Vec<Turn> {
     if !response.has_focus() {
         return Vec::new();
     }

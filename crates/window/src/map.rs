@@ -16,11 +16,13 @@ use quarterturn_home::{Edit, Level};
 
 use crate::app::App;
 use crate::ask::Command;
-use crate::controls::{button, chosen_button, soft, strong};
+use crate::controls::{button, button_if, chosen_button, soft, strong};
 use crate::pictures::Pictures;
 use crate::tokens::{GAP, ONE_COLUMN, PART, PLAN_IN_COLUMN, Palette, size};
 use crate::view::View;
 use canvas::Touch;
+
+pub(crate) use walk::take_photo;
 
 /// What is used on the map.
 #[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
@@ -140,6 +142,7 @@ pub(crate) fn map_ui(
         CentralPanel::default().frame(part).show(ui, |ui| {
             scrolled(ui, |ui| {
                 head_ui(ui, view, state, out);
+                ui.add_space(GAP);
                 tool_ui(ui, view, state, out);
                 ui.add_space(GAP);
                 ui.allocate_ui(egui::vec2(ui.available_width(), PLAN_IN_COLUMN), |ui| {
@@ -150,9 +153,14 @@ pub(crate) fn map_ui(
         });
         return;
     }
+    // Across the whole width, so that it takes little of the height that plan and tool need.
+    let top =
+        Frame::new().fill(Palette::of(ui).ground).inner_margin(egui::Margin::symmetric(16, 8));
+    Panel::top("map-head").frame(top).resizable(false).show(ui, |ui| {
+        head_ui(ui, view, state, out);
+    });
     let width = (ui.available_width() * 0.42).clamp(440.0, 640.0);
     Panel::left("map-column").frame(part).resizable(false).exact_size(width).show(ui, |ui| {
-        head_ui(ui, view, state, out);
         scrolled(ui, |ui| tool_ui(ui, view, state, out));
     });
     CentralPanel::default().frame(part).show(ui, |ui| {
@@ -160,27 +168,23 @@ pub(crate) fn map_ui(
     });
 }
 
-/// Back, undo, redo, the tools.
+/// Back, the tools, undo and redo; how far the map has come and what would help most.
 fn head_ui(ui: &mut Ui, view: &View<'_>, state: &MapState, out: &mut Vec<Command>) {
     ui.horizontal_wrapped(|ui| {
         if button(ui, &view.text("back")).clicked() {
             out.push(Command::Leave);
         }
-        ui.label(strong(view.text("map"), size::HEADING));
-        history_ui(ui, view, out);
-    });
-    if let Some(message) = view.message {
-        ui.add(egui::Label::new(strong(message, size::BODY)).wrap());
-    }
-    ui.horizontal_wrapped(|ui| {
         for tool in Tool::ALL {
             if chosen_button(ui, &view.text(tool.key()), state.tool == tool).clicked() {
                 out.push(Command::Map(MapCommand::Take(tool)));
             }
         }
+        history_ui(ui, view, out);
     });
+    if let Some(message) = view.message {
+        ui.add(egui::Label::new(strong(message, size::BODY)).wrap());
+    }
     missing::head_ui(ui, view, state, out);
-    ui.add_space(GAP);
 }
 
 /// What can be taken back and made again, by its name.
@@ -193,7 +197,7 @@ fn history_ui(ui: &mut Ui, view: &View<'_>, out: &mut Vec<Command>) {
             None => view.text(&format!("{key}-nothing")),
         };
         let text = view.text(&format!("{key}-short"));
-        let response = ui.add_enabled_ui(words.is_some(), |ui| button(ui, &text)).inner;
+        let response = button_if(ui, words.is_some(), &text);
         let response = response.accessible_name(label.clone()).on_hover_text(label);
         if response.clicked() {
             out.push(command);

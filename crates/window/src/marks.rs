@@ -17,6 +17,9 @@ use crate::tokens::{self, PIN, PIN_NOW, Palette, ROUND, TOUCH, size};
 use crate::view::View;
 use crate::{place, signs};
 
+/// Radius of the largest pin with its ring.
+const PIN_ROUND: f32 = PIN_NOW * 1.75;
+
 /// What a pin stands for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) enum Meaning {
@@ -56,6 +59,11 @@ pub(crate) fn placed(view: &View<'_>, level: &Level, sheet: &Sheet) -> Vec<(Pin,
         if view.answer.is_some() { (PIN_NOW * 3.0, PIN_NOW * 1.8) } else { (PIN * 2.4, PIN) };
     let places = spread(&anchors, sheet.seen.shrink(inside), apart);
     pins.into_iter().zip(places).collect()
+}
+
+/// What the pins take up.
+pub(crate) fn squares_of(pins: &[(Pin, Pos2)]) -> impl Iterator<Item = Rect> {
+    pins.iter().map(|(_, place)| Rect::from_center_size(*place, Vec2::splat(2.0 * PIN_ROUND)))
 }
 
 /// Draws the pins and lets them be pressed, in the order one reads them. Names keep off

@@ -1,8 +1,8 @@
 //! The plan of a level: rooms, spots to pick, devices to go to.
 
 use egui::{
-    ComboBox, CursorIcon, Response, Sense, Stroke, StrokeKind, Ui, WidgetInfo, accesskit::Role,
-    vec2,
+    ComboBox, CursorIcon, Rect, Response, Sense, Stroke, StrokeKind, Ui, WidgetInfo,
+    accesskit::Role, vec2,
 };
 use quarterturn_guidance::{Signal, Spot, fill};
 use quarterturn_home::{Level, Space};
@@ -18,7 +18,7 @@ use crate::sheet::{Sheet, focus, spaces_of};
 use crate::tokens::{self, Palette, ROUND, TOUCH, size};
 use crate::trail;
 use crate::view::View;
-use crate::{marks, place};
+use crate::{marks, north, place};
 
 /// The plan of the level that matters, with the choice of the others.
 pub(crate) fn plan_ui(
@@ -203,10 +203,13 @@ fn drawing_ui(
         light::paper(ui, view, level, picture, &sheet, Lit::of(view, level).as_ref());
         rooms(ui, view, level, &sheet, &background, out);
         let pins = marks::placed(view, level, &sheet);
+        let mut taken = buttons.rects();
+        let keep_off: Vec<Rect> = marks::squares_of(&pins).chain(taken.iter().copied()).collect();
+        taken.extend(north::mark_ui(ui, view, sheet.seen, &keep_off));
         let runs = leading::runs(view, level, &looking.lines);
         trail::lines(ui.painter(), &sheet, &runs);
         leading::way_ui(ui, view, level, &sheet, &pins);
-        let taken = marks::pins_ui(ui, view, &sheet, &pins, buttons.rects(), out);
+        let taken = marks::pins_ui(ui, view, &sheet, &pins, taken, out);
         leading::stairs_ui(ui, view, level, &sheet, taken, out);
     });
     if background.has_focus() {

@@ -20,10 +20,14 @@ pub(crate) struct Sheet {
     pub(crate) scale: f64,
     /// The same when all of the level is seen.
     pub(crate) whole: f64,
+    /// Where the level's picture lies, if there is one.
+    pub(crate) picture: Option<Rect>,
     /// True if the picture is drawn left for right.
-    is_mirrored: bool,
-    left: f64,
-    top: f64,
+    pub(crate) is_mirrored: bool,
+    /// Of its left edge, in metres.
+    pub(crate) left: f64,
+    /// Of its top edge, in metres.
+    pub(crate) top: f64,
 }
 
 /// A part of a level, in metres: left, top, width, height.
@@ -35,7 +39,7 @@ const CLOSE: f64 = 4.0;
 const CLOSEST: f64 = 12.0;
 
 impl Sheet {
-    /// Fits the level into `area`: its picture if there is one, else all that has a place on it. What
+    /// Fits the level into `area`: its picture if there is one, and all that has a place on it. What
     /// is aimed at is in the middle as far as the level reaches; with `aim` on what matters, that is
     /// `focus`, shown as large as it can be.
     pub(crate) fn fit(
@@ -46,11 +50,12 @@ impl Sheet {
         aim: Aim,
         focus: Option<Part>,
     ) -> Option<Self> {
-        let part = match on_picture(level, picture) {
-            Some(part) => part,
+        let picture = on_picture(level, picture);
+        let part = match picture {
+            Some(part) => with_what_is_beside(home, level, part),
             None => extent(home, level)?,
         };
-        Self::of(level, part, area, aim, focus)
+        Self::of(level, (part, picture), area, aim, focus)
     }
 
     /// Fits a level that is worked on into `area`: there is always room around what has a place on
@@ -62,15 +67,30 @@ impl Sheet {
         area: Rect,
         aim: Aim,
     ) -> Option<Self> {
-        let part =
-            on_picture(level, picture).unwrap_or_else(|| with_room_around(extent(home, level)));
-        Self::of(level, part, area, aim, None)
+        let picture = on_picture(level, picture);
+        let part = match picture {
+            Some(part) => with_what_is_beside(home, level, part),
+            None => with_room_around(extent(home, level)),
+        };
+        Self::of(level, (part, picture), area, aim, None)
     }
 
-    /// Fits a part of a level into `area`.
+    /// Fits a level on which rooms are drawn into `area`: see [`to_draw_on`].
+    pub(crate) fn board(
+        home: &Home,
+        level: &Level,
+        picture: &Picture<'_>,
+        area: Rect,
+        aim: Aim,
+    ) -> Option<Self> {
+        let picture = on_picture(level, picture);
+        Self::of(level, (to_draw_on(home, level, picture), picture), area, aim, None)
+    }
+
+    /// Fits a part of a level into `area`; the other part is the one that its picture covers.
     fn of(
         level: &Level,
-        (left, top, width, height): Part,
+        ((left, top, width, height), picture): (Part, Option<Part>),
         area: Rect,
         aim: Aim,
         focus: Option<Part>,
@@ -106,12 +126,18 @@ impl Sheet {
         );
         let rect = Rect::from_min_size(min, size);
         let is_mirrored = level.plan.as_ref().is_some_and(|plan| plan.mirrored);
-        Some(Self { rect, seen: rect.intersect(area), scale, whole, is_mirrored, left, top })
+        let seen = rect.intersect(area);
+        let mut sheet = Self { rect, seen, scale, whole, picture: None, is_mirrored, left, top };
+        sheet.picture = picture.map(|(left, top, width, height)| {
+            Rect::from_min_max(sheet.at(left, top), sheet.at(left + width, top + height))
+        });
+        Some(sheet)
     }
 
     /// Which point of the picture is there on the screen, from 0 to 1 each way.
     pub(crate) fn on_picture(&self, at: Pos2) -> Pos2 {
-        let part = (at - self.rect.min) / self.rect.size();
+        let rect = self.picture.unwrap_or(self.rect);
+        let part = (at - rect.min) / rect.size();
         pos2(if self.is_mirrored { 1.0 - part.x } else { part.x }, part.y)
     }
 
@@ -197,23 +223,80 @@ pub(crate) fn shown_rows<'a>(view: &View<'a>) -> impl Iterator<Item = &'a Row> {
 /// Left, top, width and height of all that has a place on a level, with a margin.
 fn extent(home: &Home, level: &Level) -> Option<Part> {
     const MARGIN: f64 = 0.6;
+    let (left, top, width, height) = tight_extent(home, level)?;
+    let (width, height) = (width + 2.0 * MARGIN, height + 2.0 * MARGIN);
+    Some((left - MARGIN, top - MARGIN, width, height))
+}
+
+/// The same without a margin.
+fn tight_extent(home: &Home, level: &Level) -> Option<Part> {
     let corners = spaces_of(home, level).flat_map(|space| space.outline.iter().copied());
     let devices = home.components.iter().filter_map(|component| {
         let on_it = home.level_of(component).is_some_and(|l| l.id == level.id);
         component.at.filter(|_| on_it).map(|(x, y, _)| (x, y))
     });
-    let points: Vec<(f64, f64)> = corners.chain(devices).collect();
+    around(corners.chain(devices))
+}
+
+/// Left, top, width and height of the box round points.
+fn around(points: impl Iterator<Item = (f64, f64)>) -> Option<Part> {
+    let points: Vec<(f64, f64)> = points.filter(|(x, y)| x.is_finite() && y.is_finite()).collect();
     let range = |pick: fn(&(f64, f64)) -> f64| {
         let least = points.iter().map(pick).fold(f64::INFINITY, f64::min);
         let most = points.iter().map(pick).fold(f64::NEG_INFINITY, f64::max);
-        (least - MARGIN, most - least + 2.0 * MARGIN)
+        (least, most - least)
     };
     if points.is_empty() {
         return None;
     }
-    let (left, width) = range(|p| p.0);
-    let (top, height) = range(|p| p.1);
-    (width.is_finite() && height.is_finite()).then_some((left, top, width, height))
+    let ((left, width), (top, height)) = (range(|p| p.0), range(|p| p.1));
+    Some((left, top, width, height))
+}
+
+/// The part that a picture covers, and what has a place beside it: a yard is seldom on a plan, but its
+/// curb stop is wanted.
+fn with_what_is_beside(home: &Home, level: &Level, picture: Part) -> Part {
+    let is_within = tight_extent(home, level).is_none_or(|extent| {
+        let (left, top, width, height) = picture;
+        let near = |a: f64, b: f64| a <= b + 1e-6;
+        near(left, extent.0)
+            && near(top, extent.1)
+            && near(extent.0 + extent.2, left + width)
+            && near(extent.1 + extent.3, top + height)
+    });
+    let beside = extent(home, level).filter(|_| !is_within);
+    union(picture, beside)
+}
+
+fn union(one: Part, other: Option<Part>) -> Part {
+    let corners = |(left, top, width, height): Part| [(left, top), (left + width, top + height)];
+    around([Some(one), other].into_iter().flatten().flat_map(corners)).unwrap_or(one)
+}
+
+/// The part of a level to draw on: its rooms and its picture, and room for more beside them. It changes
+/// by whole metres, so that the drawing does not creep.
+fn to_draw_on(home: &Home, level: &Level, picture: Option<Part>) -> Part {
+    /// Least part that is shown, in metres: a small home and its surroundings.
+    const LEAST: (f64, f64) = (14.0, 10.0);
+    /// Room left around what is drawn, to draw the next room in, in metres: with a picture, most rooms
+    /// are on that.
+    const AROUND: f64 = 3.0;
+    const BESIDE_PICTURE: f64 = 1.0;
+    let corners = spaces_of(home, level).flat_map(|space| space.outline.iter().copied());
+    let rooms = around(corners);
+    let there = match picture {
+        Some(picture) => Some(union(picture, rooms)),
+        None => rooms,
+    };
+    let Some((left, top, width, height)) = there else { return (-1.0, -1.0, LEAST.0, LEAST.1) };
+    let room = if picture.is_some() { BESIDE_PICTURE } else { AROUND };
+    let least = if picture.is_some() { (1.0, 1.0) } else { LEAST };
+    let range = |from: f64, size: f64, least: f64| {
+        let start = (from - room).floor();
+        (start, ((from + size + room).ceil() - start).max(least))
+    };
+    let ((left, width), (top, height)) = (range(left, width, least.0), range(top, height, least.1));
+    (left, top, width, height)
 }
 
 /// The part that the level's picture covers, if it is there.

@@ -48,6 +48,8 @@ pub(crate) enum Field {
 pub(crate) enum Command {
     /// Ask for a new home.
     New,
+    /// Ask for a new home whose plan is in this picture.
+    NewFrom(PathBuf),
     /// Ask where a copy goes.
     Copy,
     /// Ask where this zip goes.
@@ -81,6 +83,10 @@ pub(crate) enum Command {
 pub(crate) struct State {
     form: Option<Form>,
     typed: BTreeMap<Field, String>,
+    /// The picture of the new home's plan.
+    picture: Option<PathBuf>,
+    /// False until the form was drawn once.
+    is_drawn: bool,
     units: Units,
     /// Tag of the language; `None` for the window's.
     language: Option<&'static str>,
@@ -96,6 +102,11 @@ impl State {
     /// At the opening of a home: what was left unsaved in it is offered.
     pub(crate) fn of(keeping: &Keeping, home: &Home) -> Self {
         Self { left: keeping.unsaved().filter(|left| left.home != *home), ..Self::default() }
+    }
+
+    /// The form was drawn: the focus stays where it is put from now on.
+    pub(crate) fn drawn(&mut self) {
+        self.is_drawn = self.form.is_some();
     }
 
     /// True if one of the boxes is there.
@@ -126,6 +137,11 @@ pub(crate) fn apply(app: &mut App, ctx: &egui::Context, command: Command) {
         Command::New => {
             app.open_box = None;
             app.starting.ask(Form::New, units);
+        }
+        Command::NewFrom(picture) => {
+            app.open_box = None;
+            app.starting.ask(Form::New, units);
+            app.starting.picture = Some(picture);
         }
         Command::Copy => {
             app.open_box = None;
@@ -307,11 +323,16 @@ pub(crate) fn poll(app: &mut App, ctx: &egui::Context) {
     match done {
         Ok(folder) => {
             let is_new = app.starting.form == Some(Form::New);
+            let picture = app.starting.picture.take();
             let (page, tool) = (app.page, app.map.tool);
             app.open(&folder);
             if is_new {
+                app.not_empty_any_more();
                 app.map.tool = Tool::Plans;
                 app.turn_to(Page::Map);
+                if let Some(picture) = picture {
+                    crate::map::plans::take_in(app, ctx, &picture);
+                }
             } else {
                 // A copy goes on where one was.
                 app.map.tool = tool;

@@ -1,7 +1,7 @@
 //! The first page: what do you see?
 
 use egui::Ui;
-use quarterturn_guidance::{Trouble, fill};
+use quarterturn_guidance::{Group, Trouble, fill};
 
 use crate::ask::Command;
 use crate::controls::{End, Tile, height_of_tile, section, strong, tile};
@@ -14,58 +14,6 @@ use crate::{search, signs};
 const TWO_COLUMNS: f32 = 520.0;
 /// Most tiles side by side.
 const MOST_COLUMNS: usize = 4;
-
-/// Troubles that are told together.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Group {
-    Life,
-    Water,
-    Drains,
-    Power,
-    Cooling,
-    Control,
-}
-
-impl Group {
-    const ALL: [Self; 6] =
-        [Self::Life, Self::Water, Self::Drains, Self::Power, Self::Cooling, Self::Control];
-
-    fn of(trouble: Trouble) -> Self {
-        match trouble {
-            Trouble::GasSmell
-            | Trouble::CoAlarm
-            | Trouble::Fire
-            | Trouble::WiresDown
-            | Trouble::Shock
-            | Trouble::Sparks
-            | Trouble::WaterNearPower => Self::Life,
-            Trouble::Leak
-            | Trouble::WaterFromAbove
-            | Trouble::ToiletOverflow
-            | Trouble::NoWater
-            | Trouble::NoHotWater => Self::Water,
-            Trouble::DrainBacksUp | Trouble::SewageRising | Trouble::PitRising => Self::Drains,
-            Trouble::DeadOutlet
-            | Trouble::DeadLight
-            | Trouble::DeadArea
-            | Trouble::BreakerTrips
-            | Trouble::GfciTrips => Self::Power,
-            Trouble::CoolingStopped | Trouble::WaterAtAirHandler => Self::Cooling,
-            Trouble::NotAnswering => Self::Control,
-        }
-    }
-
-    fn key(self) -> &'static str {
-        match self {
-            Self::Life => "group-life",
-            Self::Water => "group-water",
-            Self::Drains => "group-drains",
-            Self::Power => "group-power",
-            Self::Cooling => "group-cooling",
-            Self::Control => "group-control",
-        }
-    }
-}
 
 /// What stands at the end of a trouble's tile.
 pub(crate) fn end(trouble: Trouble) -> End {
@@ -143,12 +91,21 @@ fn as_f32(n: usize) -> f32 {
 fn groups(columns: usize) -> Vec<(Group, Vec<Trouble>)> {
     let mut groups = Vec::new();
     for group in Group::ALL {
-        let mut troubles: Vec<Trouble> =
-            Trouble::ALL.iter().copied().filter(|t| Group::of(*t) == group).collect();
-        troubles.sort_by_key(|t| !t.is_leave_first());
-        groups.extend(troubles.chunks(columns).map(|some| (group, some.to_vec())));
+        groups.extend(group.troubles().chunks(columns).map(|some| (group, some.to_vec())));
     }
     groups
+}
+
+/// The key of the words over a group of troubles.
+fn key(group: Group) -> &'static str {
+    match group {
+        Group::Life => "group-life",
+        Group::Water => "group-water",
+        Group::Drains => "group-drains",
+        Group::Power => "group-power",
+        Group::Cooling => "group-cooling",
+        Group::Control => "group-control",
+    }
 }
 
 /// Groups side by side, each under its heading; a group that goes on has none.
@@ -176,9 +133,9 @@ fn row_ui(
             ui.vertical(|ui| {
                 match (layout.headed, layout.has_room) {
                     (true, true) => {
-                        ui.label(strong(view.text(group.key()), size::SECTION));
+                        ui.label(strong(view.text(key(*group)), size::SECTION));
                     }
-                    (true, false) => section(ui, &view.text(group.key())),
+                    (true, false) => section(ui, &view.text(key(*group))),
                     (false, _) => {}
                 }
                 ui.horizontal_top(|ui| {

@@ -6,6 +6,8 @@
 mod draw;
 mod keys;
 
+pub(super) use keys::nudge;
+
 use egui::{
     CursorIcon, PointerButton, Pos2, Rect, Response, Sense, Ui, WidgetInfo, accesskit::Role,
 };
@@ -15,7 +17,6 @@ use quarterturn_home::{Component, Kind, Level, Medium};
 use super::{MapCommand, MapState, Tool};
 use crate::ask::Command;
 use crate::controls::{button, chosen_button, focus_ring, pin, soft};
-use crate::light;
 use crate::looking::{self, Aim, Turn};
 use crate::pictures::{Picture, Pictures};
 use crate::pins::{in_reading_order, spread, squares};
@@ -23,6 +24,7 @@ use crate::sheet::Sheet;
 use crate::system::System;
 use crate::tokens::{EDGE_ON_PLAN, PIN, Palette, TOUCH};
 use crate::view::View;
+use crate::{light, north};
 
 /// What was done on the plan; x and y in metres on the level.
 #[derive(Debug, Clone, PartialEq)]
@@ -96,9 +98,19 @@ const NEAR: f32 = 45.0;
 pub(crate) struct Look {
     /// Id of the level that it is about: another one is looked at anew.
     level: String,
-    aim: Aim,
+    pub(super) aim: Aim,
     /// Where the cross-hair is, in metres, once a key has moved it.
     cross: Option<(f64, f64)>,
+}
+
+impl Look {
+    /// The same of this level: anew if it was another's.
+    pub(super) fn of(&self, level: &Level) -> Self {
+        if self.level == level.id {
+            return self.clone();
+        }
+        Self { level: level.id.clone(), ..Self::default() }
+    }
 }
 
 /// A pin on its place on the screen.
@@ -127,32 +139,16 @@ pub(crate) fn canvas_ui(
     let path = level.plan.as_ref().map(|plan| plan.picture.as_str());
     let picture = pictures.get(ui.ctx(), path);
     let zooms = bar_ui(ui, view, level, out);
-    match picture {
-        Picture::Unreadable => {
-            let fills = [fill("path", path.unwrap_or_default())];
-            ui.label(soft(ui, view.fill("picture-unreadable", &fills)));
-        }
-        Picture::Coming => {
-            ui.label(soft(ui, view.text("picture-coming")));
-        }
-        Picture::None | Picture::Ready(_) => {}
-    }
+    picture_ui(ui, view, path, &picture);
     let area = ui.available_rect_before_wrap();
     let (_, ground) = ui.allocate_exact_size(area.size(), Sense::click_and_drag());
-    let mut look = state.look.clone();
-    if look.level != level.id {
-        look = Look { level: level.id.clone(), ..Look::default() };
-    }
+    let mut look = state.look.of(level);
     let Some(sheet) = Sheet::to_work_on(view.home, level, &picture, area, look.aim) else {
         ui.painter().rect_filled(area, 4.0, Palette::of(ui).plan);
         return Vec::new();
     };
     let mut turns = looking::wheel(ui, area);
-    turns.extend(zooms.map(|zoom| match zoom {
-        Zoom::Nearer => looking::nearer(area),
-        Zoom::Farther => looking::farther(area),
-        Zoom::Whole => Turn::Whole,
-    }));
+    turns.extend(zooms.map(|zoom| zoom.turn(area)));
     let mut touches = Vec::new();
     let mut is_entered = false;
     if ground.has_focus() {
@@ -164,6 +160,8 @@ pub(crate) fn canvas_ui(
         light::paper(ui, view, level, &picture, &sheet, None);
         draw::ground(ui, view, level, &picture, &sheet);
         let pins = placed(view, state, level, marks, &sheet);
+        let squares: Vec<Rect> = pins.iter().map(|pin| pin.square).collect();
+        north::mark_ui(ui, view, sheet.seen, &squares);
         draw::marks(ui, view, level, marks, &pins, &sheet);
         ground_touches(ui, level, marks, &ground, &sheet, &pins, &mut turns, &mut touches);
         pins_ui(ui, view, state, level, marks, &sheet, &pins, &mut touches);
@@ -187,14 +185,43 @@ pub(crate) fn canvas_ui(
 
 /// A button that changes how near one is.
 #[derive(Debug, Clone, Copy)]
-enum Zoom {
+pub(super) enum Zoom {
     Nearer,
     Farther,
     Whole,
 }
 
+impl Zoom {
+    pub(super) fn turn(self, area: Rect) -> Turn {
+        match self {
+            Self::Nearer => looking::nearer(area),
+            Self::Farther => looking::farther(area),
+            Self::Whole => Turn::Whole,
+        }
+    }
+}
+
+/// What there is to say of the level's picture.
+pub(super) fn picture_ui(ui: &mut Ui, view: &View<'_>, path: Option<&str>, picture: &Picture<'_>) {
+    match picture {
+        Picture::Unreadable => {
+            let fills = [fill("path", path.unwrap_or_default())];
+            ui.label(soft(ui, view.fill("picture-unreadable", &fills)));
+        }
+        Picture::Coming => {
+            ui.label(soft(ui, view.text("picture-coming")));
+        }
+        Picture::None | Picture::Ready(_) => {}
+    }
+}
+
 /// The floors, and how near one is.
-fn bar_ui(ui: &mut Ui, view: &View<'_>, shown: &Level, out: &mut Vec<Command>) -> Option<Zoom> {
+pub(super) fn bar_ui(
+    ui: &mut Ui,
+    view: &View<'_>,
+    shown: &Level,
+    out: &mut Vec<Command>,
+) -> Option<Zoom> {
     let mut pressed = None;
     ui.horizontal_wrapped(|ui| {
         for level in &view.home.levels {
@@ -401,7 +428,7 @@ fn pins_ui(
             touches.push(Touch::Hovered { at: placed.here, on });
         }
         if response.has_focus() && is_selected && state.tool == Tool::Walk {
-            let by = keys::nudge(ui, &response);
+            let by = nudge(ui, &response);
             if by != (0.0, 0.0) {
                 let (x, y) = placed.here;
                 touches.push(Touch::Dragged {

@@ -7,9 +7,9 @@ use std::sync::Arc;
 use egui::{ComboBox, Ui};
 use quarterturn_guidance::{count, fill};
 use quarterturn_home::{Connection, Edit, Home, Level, Medium};
-use quarterturn_mapping::schematic::Sort;
+use quarterturn_mapping::schematic::{Schematic, Sort};
 use quarterturn_mapping::{
-    Proposal, accept, accept_all, may_connect, media_between, medium_key, proposals,
+    Lack, Proposal, accept, accept_all, may_connect, media_between, medium_key, proposals,
 };
 
 use super::canvas::{MarkedLine, Marks, Touch};
@@ -23,6 +23,8 @@ use crate::place;
 use crate::tokens::{GAP, Palette, size};
 use crate::view::View;
 
+/// As likely as not.
+const LIKELY: f64 = 0.5;
 /// Most names that a list shows at once.
 const MOST: usize = 40;
 
@@ -38,6 +40,9 @@ pub(crate) struct State {
     /// What is probably there, worked out once for each state of the home.
     pub(super) proposed: Vec<Proposal>,
     of: Option<Arc<Home>>,
+    /// The riser or one-line that is shown, laid out once for each state of the home.
+    pub(super) schematic: Option<Schematic>,
+    laid_out: Option<Sort>,
     /// Why the last line was not drawn.
     refused: Option<String>,
     /// The line whose particulars are being typed: size and length.
@@ -51,6 +56,8 @@ pub(crate) struct State {
 /// What is done with it.
 #[derive(Debug, Clone, PartialEq)]
 pub(crate) enum Command {
+    /// This lacks a line that carries that: the other end is to be chosen.
+    Begin(String, Lack, Medium),
     /// The line comes from here.
     From(Option<String>),
     /// The line goes here.
@@ -82,8 +89,23 @@ pub(crate) enum Command {
 /// Does what was asked for.
 pub(crate) fn apply(app: &mut App, _ctx: &egui::Context, command: Command) {
     match command {
-        Command::From(id) => app.map.lines.from = id,
-        Command::To(id) => app.map.lines.to = id,
+        Command::From(id) => {
+            let lines = &mut app.map.lines;
+            choose(&mut lines.from, id, &mut lines.carries);
+        }
+        Command::To(id) => {
+            let lines = &mut app.map.lines;
+            choose(&mut lines.to, id, &mut lines.carries);
+        }
+        Command::Begin(id, lack, carries) => {
+            let (from, to) = match lack {
+                Lack::Feed => (None, Some(id)),
+                Lack::Drain => (Some(id), None),
+            };
+            let lines = &mut app.map.lines;
+            (lines.from, lines.to, lines.carries) = (from, to, Some(carries));
+            (lines.refused, lines.drawing) = (None, None);
+        }
         Command::Carries(medium) => app.map.lines.carries = Some(medium),
         Command::Search(words) => app.map.lines.search = words,
         Command::Draw => {
@@ -94,9 +116,10 @@ pub(crate) fn apply(app: &mut App, _ctx: &egui::Context, command: Command) {
             }
         }
         Command::Join(from, to) => {
+            let wanted = wanted_medium(&app.map.lines, &from, &to);
             app.map.lines.from = Some(from.clone());
             app.map.lines.to = Some(to.clone());
-            let carries = shown_medium(app, &from, &to);
+            let carries = wanted.or_else(|| shown_medium(app, &from, &to));
             draw(app, &from, &to, carries);
         }
         Command::Show(drawing) => app.map.lines.drawing = drawing,
@@ -114,12 +137,10 @@ pub(crate) fn apply(app: &mut App, _ctx: &egui::Context, command: Command) {
             }
         }
         Command::AcceptAll => {
-            /// As likely as not.
-            const LIKELY: f64 = 0.5;
             let home = app.history.home();
             let edits = accept_all(home, &app.map.lines.proposed, None, LIKELY);
             if !edits.is_empty() {
-                app.edit(Edit::All(edits));
+                app.edit(Edit::Named { key: "edit-proposed", fills: Vec::new(), edits });
             }
         }
     }
@@ -131,6 +152,13 @@ pub(super) fn poll(app: &mut App) {
     if app.map.lines.of.as_ref().is_none_or(|of| !Arc::ptr_eq(of, home)) {
         app.map.lines.proposed = proposals(home);
         app.map.lines.of = Some(Arc::clone(home));
+        app.map.lines.laid_out = None;
+    }
+    let lines = &mut app.map.lines;
+    if lines.drawing != lines.laid_out {
+        lines.schematic =
+            lines.drawing.map(|sort| schematic::laid_out(home, sort, &lines.proposed));
+        lines.laid_out = lines.drawing;
     }
 }
 
@@ -162,6 +190,26 @@ fn draw(app: &mut App, from: &str, to: &str, carries: Option<Medium>) {
             app.map.lines.refused = Some(app.words.fill("window-lines-refused", &fills));
         }
     }
+}
+
+/// Chooses an end. What a line carries is said of two ends, and forgotten with one of them.
+fn choose(end: &mut Option<String>, id: Option<String>, carries: &mut Option<Medium>) {
+    if end.is_some() || id.is_none() {
+        *carries = None;
+    }
+    *end = id;
+}
+
+/// What a line is wanted for of which one end was chosen, if it can be seen in what is shown.
+fn wanted_medium(lines: &State, from: &str, to: &str) -> Option<Medium> {
+    let is_other_end = match (lines.from.as_deref(), lines.to.as_deref()) {
+        (Some(begun), None) => begun == from,
+        (None, Some(begun)) => begun == to,
+        _ => false,
+    };
+    let is_shown =
+        |medium: &Medium| lines.drawing.is_none_or(|drawing| drawing.media().contains(medium));
+    lines.carries.filter(|_| is_other_end).filter(is_shown)
 }
 
 /// What a line carries that is drawn in a riser or one-line: what that shows. `None` on the plan,
@@ -218,6 +266,7 @@ fn keep(app: &mut App) {
 /// The column of the tool.
 pub(crate) fn column_ui(ui: &mut Ui, view: &View<'_>, state: &MapState, out: &mut Vec<Press>) {
     let mut say = |command: Command| out.push(Press::Map(MapCommand::Lines(command)));
+    accept_all_ui(ui, view, &state.lines, &mut say);
     ui.add(egui::Label::new(soft(ui, view.text("lines-hint"))).wrap());
     ends_ui(ui, view, &state.lines, &mut say);
     if let Some(refused) = &state.lines.refused {
@@ -225,10 +274,15 @@ pub(crate) fn column_ui(ui: &mut Ui, view: &View<'_>, state: &MapState, out: &mu
             ui.add(egui::Label::new(strong(refused.as_str(), size::BODY)).wrap());
         });
     }
-    if let Some(id) = state.lines.from.as_deref().or(state.selected.as_deref()) {
+    if let Some(id) = begun(&state.lines).or(state.selected.as_deref()) {
         drawn_ui(ui, view, &state.lines, id, &mut say);
     }
     proposed_ui(ui, view, &state.lines, &mut say);
+}
+
+/// The end that is chosen, the first of two.
+fn begun(lines: &State) -> Option<&str> {
+    lines.from.as_deref().or(lines.to.as_deref())
 }
 
 /// Where the line comes from, where it goes, what it carries.
@@ -261,7 +315,12 @@ fn ends_ui(ui: &mut Ui, view: &View<'_>, state: &State, say: &mut dyn FnMut(Comm
         });
         combo.response.accessible_name(view.text(key));
     }
-    let (Some(from), Some(to)) = (&state.from, &state.to) else { return };
+    let (from, to) = match (&state.from, &state.to) {
+        (Some(from), Some(to)) => (from, to),
+        (Some(end), None) => return other_end_ui(ui, view, "lines-begun-from", end),
+        (None, Some(end)) => return other_end_ui(ui, view, "lines-begun-to", end),
+        (None, None) => return,
+    };
     let media = media_between(view.home, from, to);
     let chosen = state.carries.or_else(|| media.first().copied());
     ui.horizontal_wrapped(|ui| {
@@ -276,6 +335,12 @@ fn ends_ui(ui: &mut Ui, view: &View<'_>, state: &State, say: &mut dyn FnMut(Comm
     if main_button(ui, &view.text("lines-draw")).clicked() {
         say(Command::Draw);
     }
+}
+
+/// What to do once one end is chosen.
+fn other_end_ui(ui: &mut Ui, view: &View<'_>, key: &str, end: &str) {
+    let text = view.fill(key, &[fill("device", place::name(view.home, end))]);
+    ui.add(egui::Label::new(strong(text, size::BODY)).wrap());
 }
 
 /// The lines of a component, each with what is known of it.
@@ -349,17 +414,28 @@ fn named(view: &View<'_>, line: &Connection) -> String {
     view.fill("lines-line", &fills)
 }
 
+/// How many lines are probably there, and one press for all that are likely.
+fn accept_all_ui(ui: &mut Ui, view: &View<'_>, state: &State, say: &mut dyn FnMut(Command)) {
+    if state.proposed.is_empty() {
+        return;
+    }
+    let many = |n: usize| u32::try_from(n).map_or(f64::INFINITY, f64::from);
+    let likely = state.proposed.iter().filter(|proposal| proposal.confidence >= LIKELY).count();
+    let title = view.fill("lines-proposed", &[count("n", many(state.proposed.len()))]);
+    ui.add(egui::Label::new(strong(title, size::SECTION)).wrap());
+    ui.add(egui::Label::new(soft(ui, view.text("lines-proposed-hint"))).wrap());
+    if likely > 0 && main_button(ui, &view.text("lines-accept-all")).clicked() {
+        say(Command::AcceptAll);
+    }
+    ui.add_space(GAP);
+}
+
 /// What is probably there, with why.
 fn proposed_ui(ui: &mut Ui, view: &View<'_>, state: &State, say: &mut dyn FnMut(Command)) {
     if state.proposed.is_empty() {
         return;
     }
-    let n = u32::try_from(state.proposed.len()).map_or(f64::INFINITY, f64::from);
-    section(ui, &view.fill("lines-proposed", &[count("n", n)]));
-    ui.add(egui::Label::new(soft(ui, view.text("lines-proposed-hint"))).wrap());
-    if button(ui, &view.text("lines-accept-all")).clicked() {
-        say(Command::AcceptAll);
-    }
+    section(ui, &view.text("lines-proposed-each"));
     for proposal in &state.proposed {
         let name = named(view, &proposal.line);
         card(ui, Palette::of(ui).edge_stroke(), |ui| {
@@ -390,11 +466,11 @@ pub(crate) fn marks(view: &View<'_>, state: &MapState, _level: &Level) -> Marks 
 pub(crate) fn touched(_view: &View<'_>, state: &MapState, touch: &Touch, out: &mut Vec<Press>) {
     let mut say = |command: Command| out.push(Press::Map(MapCommand::Lines(command)));
     match touch {
-        Touch::Pressed { on: Some(id), .. } => match &state.lines.from {
-            Some(from) if from != id && state.lines.to.is_none() => {
-                say(Command::Join(from.clone(), id.clone()));
-            }
-            Some(from) if from == id => say(Command::From(None)),
+        Touch::Pressed { on: Some(id), .. } => match (&state.lines.from, &state.lines.to) {
+            (Some(from), None) if from != id => say(Command::Join(from.clone(), id.clone())),
+            (None, Some(to)) if to != id => say(Command::Join(id.clone(), to.clone())),
+            (Some(from), _) if from == id => say(Command::From(None)),
+            (None, Some(_)) => say(Command::To(None)),
             _ => {
                 say(Command::From(Some(id.clone())));
                 say(Command::To(None));

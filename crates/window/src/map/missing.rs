@@ -9,10 +9,10 @@ use std::sync::mpsc::{Receiver, TryRecvError, channel};
 use egui::{TextEdit, Ui, vec2};
 use quarterturn_guidance::{count, fill};
 use quarterturn_home::{Contact, Edit, Home, Kind, Role};
-use quarterturn_mapping::{Fix, Item, Missing};
+use quarterturn_mapping::{Fix, Item, Missing, Switched};
 
 use super::walk::{self, Pick};
-use super::{MapCommand, MapState, Tool};
+use super::{MapCommand, MapState, Tool, lines, panel};
 use crate::app::App;
 use crate::ask::{Command as Press, Page};
 use crate::controls::{button, card, focus_ring, main_button, soft, strong};
@@ -104,15 +104,20 @@ pub(crate) fn head_ui(ui: &mut Ui, view: &View<'_>, state: &MapState, out: &mut 
     };
     let percent = u32::try_from(found.percent()).map_or(0.0, f64::from);
     let text = view.fill("missing-percent", &[count("percent", percent)]);
-    ui.add(egui::Label::new(soft(ui, text)).wrap());
-    if let Some(first) = found.list.first().filter(|_| state.tool != Tool::Missing) {
+    let first = found.list.first().filter(|_| state.tool != Tool::Missing);
+    let Some(first) = first else {
+        ui.add(egui::Label::new(soft(ui, text)).wrap());
+        return;
+    };
+    ui.horizontal_wrapped(|ui| {
         let next = first.said.text(view.words);
         let response = button(ui, &view.fill("missing-next", &[fill("what", &next)]));
         focus_ring(ui, &response);
         if response.clicked() {
             put_right(view, state, &first.fix, out);
         }
-    }
+        ui.add(egui::Label::new(soft(ui, text)).wrap());
+    });
 }
 
 /// The column of the tool.
@@ -233,11 +238,17 @@ fn put_right(view: &View<'_>, state: &MapState, fix: &Fix, out: &mut Vec<Press>)
         Fix::AddCleanout => {
             out.extend(walk::start(Pick::Kind(Kind::Cleanout), state.walk.room.clone()));
         }
-        Fix::Connect { id, proposal, .. } => {
-            let tool = if proposal.is_some() { Tool::Walk } else { Tool::Lines };
-            pick(view, id, tool, out);
+        Fix::Connect { id, lack, carries, proposal } => {
+            if proposal.is_some() {
+                pick(view, id, Tool::Walk, out);
+                return;
+            }
+            pick(view, id, Tool::Lines, out);
+            let begin = lines::Command::Begin(id.clone(), *lack, *carries);
+            out.push(Press::Map(MapCommand::Lines(begin)));
         }
-        Fix::FindBreakers { .. } | Fix::FindGfcis => map(MapCommand::Take(Tool::Panel)),
+        Fix::FindBreakers { things } => find(Switched::Breakers, things.clone(), out),
+        Fix::FindGfcis => find(Switched::Gfcis, Vec::new(), out),
         Fix::Try { id } => pick(view, id, Tool::Walk, out),
         Fix::PutInRoom { id } => {
             pick(view, id, Tool::Walk, out);
@@ -246,6 +257,13 @@ fn put_right(view: &View<'_>, state: &MapState, fix: &Fix, out: &mut Vec<Press>)
         }
         Fix::EmergencyPhone | Fix::AddContact { .. } => map(MapCommand::Take(Tool::Missing)),
     }
+}
+
+/// Opens the search for what things hang on.
+fn find(switched: Switched, things: Vec<String>, out: &mut Vec<Press>) {
+    out.push(Press::Map(MapCommand::Take(Tool::Panel)));
+    let command = panel::Command::Find(switched, things);
+    out.push(Press::Map(MapCommand::Panel(command)));
 }
 
 /// Picks a device, and shows its level.

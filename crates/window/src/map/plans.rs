@@ -31,7 +31,7 @@ use crate::tokens::{GAP, size};
 use crate::view::View;
 use paper::Point;
 
-pub(crate) use photo::{poll, take_dropped};
+pub(crate) use photo::{is_picture, poll, take_in};
 
 /// What of it one is at.
 #[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
@@ -71,6 +71,8 @@ pub(crate) enum Field {
     Across,
     /// How deep it is.
     Down,
+    /// Where north is on the plans, in degrees.
+    North,
 }
 
 /// Something to be taken out once it was seen what goes with it.
@@ -202,9 +204,12 @@ pub(crate) fn column_ui(ui: &mut Ui, view: &View<'_>, state: &MapState, out: &mu
         }
     });
     ui.add_space(GAP);
-    if let Some(wrong) = &plans.wrong {
-        ui.add(egui::Label::new(strong(wrong.as_str(), size::BODY)).wrap());
-    }
+    // In a scope of its own: the box that is typed in keeps the focus when it comes or goes.
+    ui.scope(|ui| {
+        if let Some(wrong) = &plans.wrong {
+            ui.add(egui::Label::new(strong(wrong.as_str(), size::BODY)).wrap());
+        }
+    });
     if let Some(removal) = &plans.removal {
         removal_ui(ui, view, removal, out);
         return;
@@ -259,7 +264,7 @@ pub(crate) fn own_drawing_ui(
         return true;
     }
     let Some(level) = level_to_show(view, state) else { return false };
-    board::board_ui(ui, view, &state.plans, level, pictures, out);
+    board::board_ui(ui, view, state, level, pictures, out);
     true
 }
 

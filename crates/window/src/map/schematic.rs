@@ -11,8 +11,9 @@ use egui::{
     pos2, vec2,
 };
 use quarterturn_guidance::fill;
-use quarterturn_home::{Connection, Kind, Medium};
-use quarterturn_mapping::schematic::{Detail, Schematic, Sort, Spot};
+use quarterturn_home::{Connection, Home, Kind, Medium};
+use quarterturn_mapping::Proposal;
+use quarterturn_mapping::schematic::{Detail, Schematic, Sort};
 
 use super::{MapCommand, MapState, lines};
 use crate::ask::Command;
@@ -26,6 +27,9 @@ use boxes::Drawn;
 
 /// Width and height of what one box has for itself, with the way for its lines.
 const CELL: (f32, f32) = (196.0, 88.0);
+/// Height of a row of a list, and how much further right what is fed stands in it.
+const LISTED: f32 = 68.0;
+const INDENT: f32 = 44.0;
 /// Height of the name of a floor.
 const HEAD: f32 = 34.0;
 /// Growth with each step nearer.
@@ -60,8 +64,7 @@ pub(super) fn schematic_ui(
     out: &mut Vec<Command>,
 ) {
     nearness_ui(ui, view, state, out);
-    let proposed: Vec<&Connection> = state.lines.proposed.iter().map(|p| &p.line).collect();
-    let drawn = Schematic::of(view.home, sort, Detail::Whole, &proposed);
+    let Some(drawn) = &state.lines.schematic else { return };
     if drawn.spots.is_empty() && drawn.loose.is_empty() {
         ui.add(egui::Label::new(soft(ui, view.text("schematic-empty"))).wrap());
         return;
@@ -73,14 +76,14 @@ pub(super) fn schematic_ui(
     let scroll = scroll.scroll_source(by_hand);
     // A supply rises from below: there one begins to read.
     let scrolled = scroll.stick_to_bottom(sort != Sort::Power).show(ui, |ui| {
-        let grid = Grid::new(ui, &drawn, state.lines.nearness, area.width());
+        let grid = Grid::new(ui, drawn, sort, state.lines.nearness, area.width());
         let (rect, response) = ui.allocate_exact_size(grid.size(), Sense::hover());
         let label = view.fill("schematic-of", &[fill("drawing", &view.text(key(sort)))]);
         response.widget_info(|| WidgetInfo::labeled(Role::Group, true, &label));
         let grid = Grid { origin: rect.min, ..grid };
-        floors_ui(ui, view, sort, &grid);
-        for spot in &drawn.spots {
-            line_ui(ui, &grid, spot);
+        floors_ui(ui, view, &grid);
+        for nth in 0..drawn.spots.len() {
+            line_ui(ui, &grid, nth);
         }
         let all = boxes::in_order_of_flow(&grid, view.home, sort);
         boxes_ui(ui, view, state, sort, &all, grid.scale, out)
@@ -91,9 +94,18 @@ pub(super) fn schematic_ui(
     }
 }
 
+/// Lays out what is shown, with what is proposed.
+pub(super) fn laid_out(home: &Home, sort: Sort, proposed: &[Proposal]) -> Schematic {
+    let proposed: Vec<&Connection> = proposed.iter().map(|p| &p.line).collect();
+    Schematic::of(home, sort, Detail::Whole, &proposed)
+}
+
 /// A drawing on the screen.
 struct Grid<'a> {
     drawn: &'a Schematic,
+    /// True if each stands in a row of its own, further right than what feeds it: two dozen circuits
+    /// beside each other are wider than any screen.
+    is_list: bool,
     origin: Pos2,
     scale: f32,
     /// Boxes in a row of those that are joined to nothing.
@@ -101,51 +113,79 @@ struct Grid<'a> {
 }
 
 impl<'a> Grid<'a> {
-    fn new(ui: &Ui, drawn: &'a Schematic, nearness: i32, width: f32) -> Self {
+    fn new(ui: &Ui, drawn: &'a Schematic, sort: Sort, nearness: i32, width: f32) -> Self {
         let scale = STEP.powi(nearness);
-        let mut across = usize::try_from(drawn.columns).unwrap_or(1).max(1);
-        while float(across + 1) * CELL.0 * scale <= width {
-            across += 1;
+        let is_list = sort == Sort::Power;
+        let mut grid = Self { drawn, is_list, origin: ui.cursor().min, scale, across: 1 };
+        let columns = usize::try_from(drawn.columns).unwrap_or(1).max(1);
+        grid.across = if is_list { 1 } else { columns };
+        while float(grid.across + 1) * CELL.0 * scale <= width {
+            grid.across += 1;
         }
-        Self { drawn, origin: ui.cursor().min, scale, across }
+        grid
     }
 
     fn size(&self) -> egui::Vec2 {
-        let heads = self.drawn.floors.len() + usize::from(!self.drawn.loose.is_empty());
-        let rows = self.rows() + self.drawn.loose.len().div_ceil(self.across);
-        let height = float(rows) * CELL.1 + float(heads) * HEAD;
-        let fills_a_row = !self.drawn.loose.is_empty();
-        let columns = usize::try_from(self.drawn.columns).unwrap_or_default();
-        let columns = if fills_a_row { self.across.max(columns) } else { columns };
-        vec2(float(columns) * CELL.0, height) * self.scale
+        let loose = self.drawn.loose.len().div_ceil(self.across);
+        let heads = self.floors() + usize::from(loose > 0);
+        let height = self.rows_high() + float(loose) * CELL.1 + float(heads) * HEAD;
+        let across = if loose > 0 { float(self.across) * CELL.0 } else { 0.0 };
+        let wide = if self.is_list {
+            CELL.0 + length(self.drawn.rows) * INDENT
+        } else {
+            length(self.drawn.columns) * CELL.0
+        };
+        vec2(wide.max(across), height) * self.scale
     }
 
-    fn rows(&self) -> usize {
-        usize::try_from(self.drawn.rows).unwrap_or_default()
+    /// Floors, each with its name; a one-line has none.
+    fn floors(&self) -> usize {
+        if self.is_list { 0 } else { self.drawn.floors.len() }
     }
 
-    /// Middle of a place: its column, its row, and the floors that begin above it.
-    fn middle(&self, column: usize, row: usize, heads: usize) -> Pos2 {
+    /// Height of all rows of what is joined, without the names of floors.
+    fn rows_high(&self) -> f32 {
+        if self.is_list {
+            float(self.drawn.spots.len()) * LISTED
+        } else {
+            length(self.drawn.rows) * CELL.1
+        }
+    }
+
+    /// Middle of a place: its column, what is above its row, and the floors that begin above it.
+    fn middle(&self, column: usize, above: f32, heads: usize) -> Pos2 {
         let x = (float(column) + 0.5) * CELL.0;
-        let y = (float(row) + 0.5) * CELL.1 + float(heads) * HEAD;
+        let y = above + 0.5 * CELL.1 + float(heads) * HEAD;
         self.origin + vec2(x, y) * self.scale
     }
 
-    fn of_spot(&self, spot: &Spot) -> Pos2 {
+    /// Middle of the spot at this place of the drawing.
+    fn of_spot(&self, nth: usize) -> Pos2 {
+        let Some(spot) = self.drawn.spots.get(nth) else { return self.origin };
+        if self.is_list {
+            let x = 0.5 * CELL.0 + length(spot.row) * INDENT;
+            return self.origin + vec2(x, (float(nth) + 0.5) * LISTED) * self.scale;
+        }
         let heads = self.drawn.floors.iter().filter(|floor| floor.top <= spot.row).count();
         let column = usize::try_from(spot.column).unwrap_or_default();
-        self.middle(column, usize::try_from(spot.row).unwrap_or_default(), heads)
+        self.middle(column, length(spot.row) * CELL.1, heads)
     }
 
     /// Middle of one that is joined to nothing, by its place among them.
     fn of_loose(&self, nth: usize) -> Pos2 {
-        let heads = self.drawn.floors.len() + 1;
-        self.middle(nth % self.across, self.rows() + nth / self.across, heads)
+        let heads = self.floors() + 1;
+        let above = self.rows_high() + float(nth / self.across) * CELL.1;
+        self.middle(nth % self.across, above, heads)
     }
 }
 
 /// A count as a length.
 fn float(n: usize) -> f32 {
+    u16::try_from(n).map_or(f32::MAX, f32::from)
+}
+
+/// The same of what the drawing counts.
+fn length(n: u32) -> f32 {
     u16::try_from(n).map_or(f32::MAX, f32::from)
 }
 
@@ -194,41 +234,45 @@ fn nearness_ui(ui: &mut Ui, view: &View<'_>, state: &MapState, out: &mut Vec<Com
 }
 
 /// The names of the floors, always in sight, each with a line above it.
-fn floors_ui(ui: &Ui, view: &View<'_>, sort: Sort, grid: &Grid<'_>) {
+fn floors_ui(ui: &Ui, view: &View<'_>, grid: &Grid<'_>) {
     let palette = Palette::of(ui);
     let clip = ui.clip_rect();
     let font = FontId::new(size::SMALL, bold());
-    let head = |heads: usize, row: usize, name: &str| {
-        let y = grid.middle(0, row, heads).y - CELL.1 * grid.scale / 2.0;
+    let head = |heads: usize, above: f32, name: &str| {
+        let y = grid.middle(0, above, heads).y - CELL.1 * grid.scale / 2.0;
         let top = y - HEAD * grid.scale;
         ui.painter().hline(clip.x_range(), top, Stroke::new(1.0, palette.line));
         let at = pos2(clip.left() + 10.0, (top + y) / 2.0);
         ui.painter().text(at, Align2::LEFT_CENTER, name, font.clone(), palette.ink);
     };
-    for (nth, floor) in grid.drawn.floors.iter().enumerate() {
+    for (nth, floor) in grid.drawn.floors.iter().take(grid.floors()).enumerate() {
         let level = floor.level.as_deref().and_then(|id| view.home.level(id));
         let name = match level {
             Some(level) => level.name.clone(),
-            // A one-line has no floors.
-            None if sort == Sort::Power => String::new(),
             None => view.text("schematic-outdoors"),
         };
-        head(nth + 1, usize::try_from(floor.top).unwrap_or_default(), &name);
+        head(nth + 1, length(floor.top) * CELL.1, &name);
     }
     if !grid.drawn.loose.is_empty() {
-        head(grid.drawn.floors.len() + 1, grid.rows(), &view.text("schematic-loose"));
+        head(grid.floors() + 1, grid.rows_high(), &view.text("schematic-loose"));
     }
 }
 
-/// The line to a box: along the row of what it comes from, then along its own column.
-fn line_ui(ui: &Ui, grid: &Grid<'_>, spot: &Spot) {
-    let parent = spot.parent.and_then(|parent| grid.drawn.spots.get(parent));
-    let (Some(parent), Some(carries)) = (parent, spot.carries) else { return };
-    let (from, to) = (grid.of_spot(parent), grid.of_spot(spot));
+/// The line to the box at this place: along the row of what it comes from, then along its own column; in
+/// a list, down beside it, then along its own row.
+fn line_ui(ui: &Ui, grid: &Grid<'_>, nth: usize) {
+    let Some(spot) = grid.drawn.spots.get(nth) else { return };
+    let (Some(parent), Some(carries)) = (spot.parent, spot.carries) else { return };
+    let (from, to) = (grid.of_spot(parent), grid.of_spot(nth));
     if !ui.clip_rect().intersects(Rect::from_two_pos(from, to).expand(4.0)) {
         return;
     }
-    let path = [from, pos2(to.x, from.y), to];
+    let path = if grid.is_list {
+        let x = from.x - (boxes::BOX.0 - INDENT) / 2.0 * grid.scale;
+        [pos2(x, from.y), pos2(x, to.y), to]
+    } else {
+        [from, pos2(to.x, from.y), to]
+    };
     let ink = trail::ink(System::of_net(carries.net()));
     let painter = ui.painter();
     let add = |width: f32, colour| {

@@ -3,6 +3,7 @@
 //! One chooses a thing, presses its place on the plan, and it is on the map with what is usual for it.
 //! What is wrong about that is put right in the form of the device, which opens by itself.
 
+mod breaker;
 mod choose;
 mod device;
 mod fields;
@@ -18,7 +19,7 @@ use quarterturn_mapping::{Proposal, accept, accept_all};
 use super::canvas::{MarkedLine, Marks, Touch};
 use super::{MapCommand, MapState, Tool};
 use crate::app::App;
-use crate::ask::Command as Press;
+use crate::ask::{Command as Press, Page};
 use crate::view::View;
 pub(crate) use choose::Pick;
 pub(crate) use fields::Field;
@@ -37,6 +38,8 @@ pub(crate) struct State {
     pub(crate) count: Option<usize>,
     /// The device whose new place is pressed next.
     pub(crate) putting: Option<String>,
+    /// What was just put there: one goes on from it to the next.
+    placed: Vec<String>,
     /// What is typed into a field of a device.
     typing: Option<fields::Typing>,
     /// The choice of a device that is folded out.
@@ -53,6 +56,7 @@ impl State {
     /// Another device is picked: what was begun with the last is over.
     pub(crate) fn forget(&mut self) {
         self.putting = None;
+        self.placed.clear();
         self.typing = None;
         self.open = None;
         self.deleting = None;
@@ -104,6 +108,8 @@ pub(crate) enum Command {
     AskDelete(Option<String>),
     /// Delete it.
     Delete(String),
+    /// The device hangs on this breaker.
+    OnBreaker(String, String),
     /// Draw a line that was proposed.
     Accept(Box<Proposal>),
     /// Draw all that were proposed.
@@ -156,6 +162,7 @@ pub(crate) fn apply(app: &mut App, ctx: &egui::Context, command: Command) {
                 app.map.selected = None;
             }
         }
+        Command::OnBreaker(id, breaker) => breaker::connect(app, &id, &breaker),
         Command::Accept(proposal) => {
             if let Some(edit) = accept(app.history.home(), &proposal) {
                 app.edit(edit);
@@ -174,6 +181,16 @@ pub(crate) fn apply(app: &mut App, ctx: &egui::Context, command: Command) {
     }
 }
 
+/// Takes a picture that was dropped on the window as the photo of the device that is picked; false if
+/// none is.
+pub(crate) fn take_photo(app: &mut App, ctx: &egui::Context, path: &std::path::Path) -> bool {
+    let is_walked = app.page == Page::Map && app.map.tool == Tool::Walk;
+    let id = app.map.selected.clone().filter(|_| is_walked && app.map.walk.pick.is_none());
+    let Some(id) = id else { return false };
+    photo::start(app, ctx, id, Some(path.to_owned()));
+    true
+}
+
 /// Works out what follows from the home and from what is picked, when either has changed.
 pub(crate) fn poll(app: &mut App, ctx: &egui::Context) {
     offers::poll(app);
@@ -185,7 +202,7 @@ pub(crate) fn column_ui(ui: &mut Ui, view: &View<'_>, state: &MapState, out: &mu
     let selected = state.selected.as_deref().and_then(|id| view.home.component(id));
     match (&state.walk.pick, selected) {
         (Some(pick), _) => choose::picked_ui(ui, view, state, pick, out),
-        (None, Some(component)) => device::device_ui(ui, view, &state.walk, component, out),
+        (None, Some(component)) => device::device_ui(ui, view, state, component, out),
         (None, None) => choose::choose_ui(ui, view, state, out),
     }
 }
@@ -238,8 +255,9 @@ fn place(app: &mut App, level: &str, at: Option<(f64, f64)>) {
     let Some(pick) = &state.pick else { return };
     let wish = put::Wish { pick, count: state.count, level, at, room: state.room.as_deref() };
     match put::put(app.history.home(), &app.words, &wish) {
-        Ok(put::Ready { edit, id }) => {
+        Ok(put::Ready { edit, id, all }) => {
             if app.edit(edit) {
+                app.map.walk.placed = all;
                 app.map.selected = Some(id);
                 app.map.walk.pick = None;
                 app.map.walk.count = None;

@@ -1,7 +1,6 @@
 //! The thread that makes a paper, saves it, or opens it.
 
 use std::collections::BTreeMap;
-use std::io::{self, Write as _};
 use std::ops::ControlFlow;
 use std::path::{Path, PathBuf};
 use std::sync::atomic::{AtomicBool, Ordering};
@@ -9,7 +8,7 @@ use std::sync::mpsc::{Receiver, Sender, channel};
 use std::sync::{Arc, Mutex, PoisonError};
 
 use egui::{ColorImage, TextureHandle, TextureOptions};
-use quarterturn_folder::Folder;
+use quarterturn_folder::{Folder, FolderError, write_whole};
 use quarterturn_guidance::{Catalogue, count, fill};
 use quarterturn_home::{Date, Home, Log};
 use quarterturn_papers::{
@@ -226,16 +225,16 @@ impl Making {
     ) -> Self {
         Self::start(ctx, move |watch| {
             let words = Catalogue::in_language(order.language);
-            if let Err(error) = std::fs::create_dir_all(&folder) {
-                return Outcome::Said(Some(unsaved(&words, &folder, &error)));
+            if let Err(error) = make_folder(&folder) {
+                return Outcome::Said(Some(unsaved(&words, &error)));
             }
             let mut told = Vec::new();
             for &item in items {
                 match order.make(item, watch) {
                     Ok((bytes, _)) => {
                         let file = folder.join(item.file_name());
-                        if let Err(error) = replace(&file, &bytes) {
-                            return Outcome::Said(Some(unsaved(&words, &file, &error)));
+                        if let Err(error) = write_whole(&file, &bytes) {
+                            return Outcome::Said(Some(unsaved(&words, &error)));
                         }
                     }
                     Err(said) if said.is_empty() => return Outcome::Said(None),
@@ -257,9 +256,9 @@ impl Making {
         let language = words.language();
         Self::start(ctx, move |_| {
             let words = Catalogue::in_language(language);
-            Outcome::Said(Some(match replace(&path, &bytes) {
+            Outcome::Said(Some(match write_whole(&path, &bytes) {
                 Ok(()) => saved(&words, &path),
-                Err(error) => unsaved(&words, &path, &error),
+                Err(error) => unsaved(&words, &error),
             }))
         })
     }
@@ -275,11 +274,11 @@ impl Making {
         let file = std::env::temp_dir().join("quarterturn").join(name);
         Self::start(ctx, move |_| {
             let words = Catalogue::in_language(language);
-            let folder = file.parent().map_or(Ok(()), std::fs::create_dir_all);
-            let opened = folder
-                .and_then(|()| replace(&file, &bytes))
-                .and_then(|()| open::that_detached(&file));
-            Outcome::Said(Some(match opened {
+            let made = file.parent().map_or(Ok(()), make_folder);
+            if let Err(error) = made.and_then(|()| write_whole(&file, &bytes)) {
+                return Outcome::Said(Some(error.told(&words)));
+            }
+            Outcome::Said(Some(match open::that_detached(&file) {
                 Ok(()) => words.text("window-papers-viewed"),
                 Err(error) => {
                     let fills = [
@@ -334,21 +333,47 @@ fn saved(words: &Catalogue, path: &Path) -> String {
     words.fill("window-papers-saved", &[fill("path", &path.display().to_string())])
 }
 
-fn unsaved(words: &Catalogue, path: &Path, error: &io::Error) -> String {
-    let fills = [fill("path", &path.display().to_string()), fill("why", &error.to_string())];
-    words.fill("window-papers-unsaved", &fills)
+fn make_folder(folder: &Path) -> Result<(), FolderError> {
+    std::fs::create_dir_all(folder).map_err(|error| FolderError::writing(folder, error))
 }
 
-/// Puts a file in the place of the old one once it is whole and on the disk.
-fn replace(file: &Path, bytes: &[u8]) -> io::Result<()> {
-    let folder = file.parent().filter(|p| !p.as_os_str().is_empty());
-    let mut new = tempfile::NamedTempFile::new_in(folder.unwrap_or_else(|| Path::new(".")))?;
-    new.write_all(bytes)?;
-    new.as_file().sync_all()?;
-    new.persist(file).map_err(|error| error.error)?;
-    Ok(())
+fn unsaved(words: &Catalogue, error: &FolderError) -> String {
+    words.fill("window-papers-unsaved", &[fill("problem", &error.problem(words))])
 }
 
 fn number(n: usize) -> f64 {
     u32::try_from(n).map_or(f64::INFINITY, f64::from)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// What saving comes to.
+    fn said(language: &str, path: PathBuf) -> String {
+        let ctx = egui::Context::default();
+        let words = Catalogue::in_language(language);
+        let making = Making::save(&ctx, &words, path, Arc::new(b"%PDF".to_vec()));
+        let outcome = making.outcome.recv().unwrap();
+        let Outcome::Said(Some(said)) = outcome else { panic!("nothing was said") };
+        said
+    }
+
+    #[test]
+    fn a_paper_is_saved_whole_or_the_text_says_where_not_and_what_to_do() {
+        for language in ["en", "es"] {
+            let words = Catalogue::in_language(language);
+            let place = tempfile::tempdir().unwrap();
+            let file = place.path().join("panel.pdf");
+            assert_eq!(said(language, file.clone()), saved(&words, &file));
+            assert_eq!(std::fs::read(&file).unwrap(), b"%PDF");
+
+            let folder = place.path().join("no-such-folder");
+            let told = said(language, folder.join("panel.pdf"));
+            let error = FolderError::Gone { folder: folder.clone() };
+            assert!(told.starts_with(&error.problem(&words)), "{told}");
+            assert!(told.len() > error.problem(&words).len() + 10, "{told}");
+            assert!(!folder.exists());
+        }
+    }
 }

@@ -8,7 +8,7 @@ use quarterturn_home::Units;
 use super::{Command, Field, Form, State, folder};
 use crate::ask::Command as Press;
 use crate::controls::{button, chosen_button, main_button, soft, strong};
-use crate::field::field;
+use crate::field::{field, field_with};
 use crate::keeping::Conflict;
 use crate::tokens::{GAP, size};
 use crate::view::View;
@@ -77,17 +77,19 @@ fn form_ui(ui: &Ui, view: &View<'_>, state: &State, form: &Form, out: &mut Vec<P
             Form::Unzip(_) => ("start-unzip-title", "start-unzip-go"),
         };
         ui.add(Label::new(strong(view.text(title), size::HEADING)).wrap());
-        match form {
+        let mut entered = match form {
             Form::New => new_ui(ui, view, state, out),
             Form::Copy => {
                 ui.add(Label::new(view.text("start-copy-hint")).wrap());
+                false
             }
             Form::Unzip(zip) => {
                 let zip = zip.display().to_string();
                 ui.add(Label::new(view.fill("start-unzip-hint", &[fill("path", &zip)])).wrap());
+                false
             }
-        }
-        let entered = folder_ui(ui, view, state, out);
+        };
+        entered |= folder_ui(ui, view, state, out);
         if let Some(wrong) = &state.wrong {
             ui.add(Label::new(strong(wrong.as_str(), size::BODY)).wrap());
         }
@@ -103,15 +105,22 @@ fn form_ui(ui: &Ui, view: &View<'_>, state: &State, form: &Form, out: &mut Vec<P
     });
 }
 
-/// What a new home is.
-fn new_ui(ui: &mut Ui, view: &View<'_>, state: &State, out: &mut Vec<Press>) {
+/// What a new home is. True if Enter was pressed in a box.
+fn new_ui(ui: &mut Ui, view: &View<'_>, state: &State, out: &mut Vec<Press>) -> bool {
+    let mut entered = false;
+    if let Some(picture) = &state.picture {
+        let path = picture.display().to_string();
+        ui.add(Label::new(view.fill("start-picture", &[fill("path", &path)])).wrap());
+    }
     for (key, kind) in [
         ("start-name", Field::Name),
         ("start-address", Field::Address),
         ("start-emergency", Field::Emergency),
     ] {
         let value = state.typed.get(&kind).map_or("", String::as_str);
-        let typed = field(ui, &view.text(key), "", value);
+        let takes_focus = kind == Field::Name && !state.is_drawn;
+        let typed = field_with(ui, &view.text(key), "", value, takes_focus);
+        entered |= typed.is_entered;
         if let Some(text) = typed.text {
             out.push(press(Command::Type(kind, text)));
         }
@@ -133,6 +142,7 @@ fn new_ui(ui: &mut Ui, view: &View<'_>, state: &State, out: &mut Vec<Press>) {
             }
         }
     });
+    entered
 }
 
 /// Where it goes: chosen or typed. True if Enter was pressed in the box.

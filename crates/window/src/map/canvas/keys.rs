@@ -53,8 +53,8 @@ pub(super) fn keys(
     is_entered
 }
 
-/// By how much the arrows move the device whose pin has the focus, in metres.
-pub(super) fn nudge(ui: &Ui, pin: &Response) -> (f64, f64) {
+/// By how much the arrows move what has the focus, in metres.
+pub(in crate::map) fn nudge(ui: &Ui, pin: &Response) -> (f64, f64) {
     let mut by = (0.0, 0.0);
     for (key, is_fine) in pressed(ui, pin) {
         if let Some((x, y)) = arrow(key) {

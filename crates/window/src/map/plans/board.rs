@@ -1,25 +1,27 @@
 //! The board on which rooms are drawn and doors are set, with or without a picture under it.
 
 use egui::{
-    Align2, FontId, Painter, Pos2, Rect, Response, Sense, Shape, Stroke, StrokeKind, Ui,
-    WidgetInfo, accesskit::Role,
+    Align2, CursorIcon, FontId, Painter, PointerButton, Pos2, Rect, Response, Sense, Shape, Stroke,
+    StrokeKind, Ui, Vec2, WidgetInfo, accesskit::Role,
 };
 use quarterturn_guidance::fill;
 use quarterturn_home::{Level, Space};
 
 use super::handle::{Handle, handle_ui};
-use super::paper::{Paper, Point, grid, length, part_of};
+use super::paper::{Paper, Point, grid, length, snap};
 use super::room_edits::{around, drawn};
 use super::rooms::room_press;
 use super::walls::{is_joined, walls};
-use super::{At, State, doors, rooms};
+use super::{At, State, doors, photo_ui, rooms};
 use crate::ask::Command as Press;
-use crate::controls::chosen_button;
 use crate::fonts::bold;
-use crate::map::MapCommand;
+use crate::looking::{self, Turn};
+use crate::map::canvas::{self, nudge};
+use crate::map::{MapCommand, MapState};
+use crate::north;
 use crate::pictures::{Picture, Pictures};
 use crate::place;
-use crate::sheet::spaces_of;
+use crate::sheet::{Sheet, spaces_of};
 use crate::tokens::{Palette, ROUND, size};
 use crate::view::View;
 
@@ -30,46 +32,44 @@ const HALF_DOOR: f64 = 0.4;
 pub(super) fn board_ui(
     ui: &mut Ui,
     view: &View<'_>,
-    state: &State,
+    map: &MapState,
     level: &Level,
     pictures: &mut Pictures,
     out: &mut Vec<Press>,
 ) {
-    ui.horizontal_wrapped(|ui| {
-        for other in &view.home.levels {
-            if chosen_button(ui, &other.name, other.id == level.id).clicked() {
-                out.push(Press::Map(MapCommand::Level(other.id.clone())));
-            }
-        }
-    });
-    let picture = pictures.get(ui.ctx(), level.plan.as_ref().map(|plan| plan.picture.as_str()));
-    let aspect = match &picture {
-        Picture::Ready(texture) => {
-            let size = texture.size_vec2();
-            Some(f64::from(size.y / size.x.max(1.0)))
-        }
-        Picture::None | Picture::Coming | Picture::Unreadable => None,
-    };
+    let state = &map.plans;
+    let path = level.plan.as_ref().map(|plan| plan.picture.as_str());
+    let picture = pictures.get(ui.ctx(), path);
+    let zoom = canvas::bar_ui(ui, view, level, out);
+    canvas::picture_ui(ui, view, path, &picture);
     let area = ui.available_rect_before_wrap();
     let (_, ground) = ui.allocate_exact_size(area.size(), Sense::click_and_drag());
     let label = view.fill("plans-board", &[fill("level", &level.name)]);
     ground.widget_info(|| WidgetInfo::labeled(Role::Image, true, &label));
-    let paper = Paper::fit(area, part_of(view.home, level, aspect));
+    let mut look = map.look.of(level);
+    let Some(sheet) = Sheet::board(view.home, level, &picture, area, look.aim) else { return };
+    let paper = Paper::of(&sheet);
+    // How far the picture is dragged, and whether it was let go.
+    let moves_picture = state.at == At::Picture && sheet.picture.is_some();
+    let dragged = drag(ui, &ground).filter(|_| moves_picture);
+    let dragged = dragged.map(|drag| (drag.to - drag.from, drag.is_over));
+    if dragged.is_some_and(|(_, is_over)| !is_over) {
+        ui.set_cursor_icon(CursorIcon::Grabbing);
+    }
     ui.scope(|ui| {
         ui.shrink_clip_rect(area);
         let palette = Palette::of(ui);
         ui.painter().rect_filled(paper.rect, ROUND, palette.plan);
         lines(ui.painter(), palette, &paper, grid(view.home.units));
-        if let (Picture::Ready(texture), Some(plan), Some(aspect)) = (&picture, &level.plan, aspect)
-        {
-            let far = (plan.left_m + plan.width_m, plan.top_m + plan.width_m * aspect);
-            let rect = Rect::from_min_max(paper.at((plan.left_m, plan.top_m)), paper.at(far));
-            let (mut left, mut right) = (0.0, 1.0);
-            if plan.mirrored {
-                std::mem::swap(&mut left, &mut right);
-            }
+        if let (Picture::Ready(texture), Some(rect)) = (&picture, sheet.picture) {
+            let rect = rect.translate(dragged.map_or(Vec2::ZERO, |(by, _)| by));
+            // Of a mirrored picture, this box is turned inside out.
+            let (left, right) = if sheet.is_mirrored { (1.0, 0.0) } else { (0.0, 1.0) };
             let uv = Rect { min: Pos2::new(left, 0.0), max: Pos2::new(right, 1.0) };
             ui.painter().image(texture.id(), rect, uv, palette.picture);
+        }
+        if matches!(state.at, At::Rooms | At::Picture) {
+            below(ui, view, level, &paper);
         }
         let picked = state.room.as_deref().and_then(|id| view.home.space(id));
         let picked = picked.filter(|room| room.level.as_deref() == Some(&level.id));
@@ -86,9 +86,84 @@ pub(super) fn board_ui(
                     out.push(doors::door_press(press));
                 }
             }
-            At::Floors | At::Picture => {}
+            At::Picture => {
+                if let Some((by, true)) = dragged {
+                    let by = (paper.far(by.x), paper.far(by.y));
+                    out.push(photo_ui::move_press(level, by, false));
+                }
+                let nudged = if ground.has_focus() { nudge(ui, &ground) } else { (0.0, 0.0) };
+                if sheet.picture.is_some() && nudged != (0.0, 0.0) {
+                    out.push(photo_ui::move_press(level, nudged, true));
+                }
+            }
+            At::Floors => {}
         }
+        north::mark_ui(ui, view, paper.rect.intersect(area), &[]);
     });
+    let mut turns = looking::wheel(ui, area);
+    turns.extend(zoom.map(|zoom| zoom.turn(area)));
+    turns.extend(pan(ui, state, level, &ground));
+    let keys = looking::keys(ui, &ground, area).into_iter();
+    // There the arrows move the picture.
+    turns.extend(keys.filter(|turn| !(moves_picture && matches!(turn, Turn::By(_)))));
+    for turn in turns {
+        look.aim = looking::turned(&sheet, area, turn);
+    }
+    if look != map.look {
+        out.push(Press::Map(MapCommand::Look(look)));
+    }
+}
+
+/// A drag of the ground by the left button or a finger.
+#[derive(Debug, Clone, Copy)]
+struct Drag {
+    /// Where it was pressed, not where it was known to be a drag.
+    from: Pos2,
+    to: Pos2,
+    is_over: bool,
+}
+
+fn drag(ui: &Ui, ground: &Response) -> Option<Drag> {
+    let is_over = ground.drag_stopped_by(PointerButton::Primary);
+    if !is_over && !ground.dragged_by(PointerButton::Primary) {
+        return None;
+    }
+    let id = ground.id.with("from");
+    if ground.drag_started() {
+        let from = ui.input(|i| i.pointer.press_origin()).or(ground.interact_pointer_pos());
+        if let Some(from) = from {
+            ui.data_mut(|data| data.insert_temp(id, from));
+        }
+    }
+    let from = ui.data(|data| data.get_temp::<Pos2>(id))?;
+    Some(Drag { from, to: ground.interact_pointer_pos()?, is_over })
+}
+
+/// Moves the board: by the right or middle button at all times, by the left one where it has nothing
+/// else to drag.
+fn pan(ui: &Ui, state: &State, level: &Level, ground: &Response) -> Option<Turn> {
+    let by_left = match state.at {
+        At::Floors | At::Doors => true,
+        At::Picture => level.plan.is_none(),
+        At::Rooms => state.by_corners,
+    };
+    let is_left = by_left && ground.dragged_by(PointerButton::Primary);
+    let is_other =
+        ground.dragged_by(PointerButton::Secondary) || ground.dragged_by(PointerButton::Middle);
+    let is_one = ui.input(|i| i.multi_touch().is_none());
+    ((is_left || is_other) && is_one).then(|| Turn::By(ground.drag_delta()))
+}
+
+/// The rooms of the floor below, faintly: walls stand on walls, and water comes down through them.
+fn below(ui: &Ui, view: &View<'_>, level: &Level, paper: &Paper) {
+    let lower = view.home.levels.iter().filter(|other| other.elevation_m < level.elevation_m);
+    let Some(lower) = lower.max_by(|a, b| a.elevation_m.total_cmp(&b.elevation_m)) else { return };
+    let stroke = Stroke::new(1.5, Palette::of(ui).soft);
+    for room in spaces_of(view.home, lower) {
+        let closed = room.outline.iter().chain(room.outline.first());
+        let points: Vec<Pos2> = closed.map(|point| paper.at(*point)).collect();
+        ui.painter().extend(Shape::dashed_line(&points, stroke, 3.0, 5.0));
+    }
 }
 
 /// The lines that rooms snap to; each fourth is stronger.
@@ -240,18 +315,24 @@ fn rooms_ui(
         }
     }
     if let Some(room) = picked.filter(|_| !state.by_corners) {
-        corners_of_ui(ui, view, room, paper, out);
+        corners_of_ui(ui, view, (level, room), paper, out);
     }
     drag_ui(ui, view, state, level, picked, paper, ground, out);
 }
 
 /// The corners of the picked room, to be dragged or moved by the arrow keys.
-fn corners_of_ui(ui: &Ui, view: &View<'_>, room: &Space, paper: &Paper, out: &mut Vec<Press>) {
+fn corners_of_ui(
+    ui: &Ui,
+    view: &View<'_>,
+    (level, room): (&Level, &Space),
+    paper: &Paper,
+    out: &mut Vec<Press>,
+) {
     let palette = Palette::of(ui);
     for (place, at) in room.outline.iter().enumerate() {
         let number = (place + 1).to_string();
         let label = view.fill("plans-corner", &[fill("name", &room.name), fill("number", &number)]);
-        let step = grid(view.home.units);
+        let step = snap(level, view.home.units);
         let handle = Handle { id: ("room-corner", place), label: &label, at: *at, step };
         let Some(moved) = handle_ui(ui, paper, &handle) else { continue };
         if moved.is_over {
@@ -277,23 +358,11 @@ fn drag_ui(
     ground: &Response,
     out: &mut Vec<Press>,
 ) {
-    if state.by_corners || !(ground.dragged() || ground.drag_stopped()) {
-        return;
-    }
-    let id = ground.id.with("from");
-    if ground.drag_started() {
-        // Where it was pressed, not where it was known to be a drag.
-        let from = ui.input(|i| i.pointer.press_origin()).or(ground.interact_pointer_pos());
-        if let Some(from) = from {
-            ui.data_mut(|data| data.insert_temp(id, from));
-        }
-    }
-    let from = ui.data(|data| data.get_temp::<Pos2>(id));
-    let (Some(from), Some(to)) = (from, ground.interact_pointer_pos()) else { return };
-    let (from, to) = (paper.point(from), paper.point(to));
+    let Some(drag) = drag(ui, ground).filter(|_| !state.by_corners) else { return };
+    let (from, to) = (paper.point(drag.from), paper.point(drag.to));
     let moves = picked.filter(|room| place::is_within(&room.outline, from.0, from.1));
     let by = (to.0 - from.0, to.1 - from.1);
-    if ground.drag_stopped() {
+    if drag.is_over {
         out.push(room_press(match moves {
             Some(room) => rooms::Command::Move(room.id.clone(), by),
             None => rooms::Command::Drawn(level.id.clone(), from, to),

@@ -1,6 +1,7 @@
 //! The floors: added, named, put at their height, taken out with what is on them. They stand lowest first.
+//! And where north is on all of them.
 
-use egui::{Label, Ui};
+use egui::{Label, Sense, Ui, Vec2, WidgetInfo, accesskit::Role};
 use quarterturn_guidance::fill;
 use quarterturn_home::{Edit, Home, Level, Units};
 use quarterturn_mapping::read_distance;
@@ -12,6 +13,8 @@ use crate::ask::Command as Press;
 use crate::controls::{button, chosen_button, main_button, section, soft};
 use crate::field::field;
 use crate::map::MapCommand;
+use crate::north;
+use crate::tokens::Palette;
 use crate::view::View;
 
 /// From one floor to the next, in metres, until someone tells better: common practice, a room of
@@ -28,6 +31,10 @@ pub(crate) enum Command {
     },
     /// Give it the name and the height that are typed.
     Change(String),
+    /// North is in this direction on the plans; `None` if it is not known.
+    North(Option<f64>),
+    /// North is where the degrees that are typed say.
+    TypedNorth,
 }
 
 /// Does what was asked for.
@@ -35,6 +42,14 @@ pub(super) fn apply(app: &mut App, command: Command) {
     match command {
         Command::Add { above } => add(app, above),
         Command::Change(id) => change(app, &id),
+        Command::North(north_deg) => set_north(app, north_deg),
+        Command::TypedNorth => {
+            let Some(typed) = app.map.plans.typed(Field::North, "") else { return };
+            match read_degrees(typed) {
+                Some(north_deg) => set_north(app, Some(north_deg)),
+                None => app.map.plans.wrong = Some(app.words.text("window-north-bad")),
+            }
+        }
     }
 }
 
@@ -80,6 +95,12 @@ fn change(app: &mut App, id: &str) {
     let edit = put(home, level);
     if app.edit(edit) {
         app.map.plans.forget_typed(id);
+    }
+}
+
+fn set_north(app: &mut App, north_deg: Option<f64>) {
+    if app.history.home().north_deg == north_deg || app.edit(Edit::SetNorth(north_deg)) {
+        app.map.plans.typed.remove(&(Field::North, String::new()));
     }
 }
 
@@ -145,6 +166,14 @@ fn read_height(typed: &str, units: Units) -> Option<f64> {
     (metres.is_finite() && metres < 200.0).then_some(sign * metres)
 }
 
+/// A direction in degrees, brought within the turn.
+fn read_degrees(typed: &str) -> Option<f64> {
+    let number = typed.trim().trim_end_matches('°').trim_end().replace(['\u{2212}'], "-");
+    let degrees: f64 = number.replace(',', ".").parse().ok()?;
+    // A hair less than nothing is rounded up to a whole turn, which is nothing again.
+    (degrees.abs() <= 360.0).then(|| degrees.rem_euclid(360.0) % 360.0)
+}
+
 fn is_zero(text: &str) -> bool {
     text.trim().replace(',', ".").parse::<f64>().is_ok_and(|number| number == 0.0)
 }
@@ -204,6 +233,64 @@ pub(super) fn column_ui(
             out.push(press(super::Command::AskRemove(shown.id.clone())));
         }
     });
+    north_ui(ui, view, state, out);
+}
+
+/// Asks where north is: eight ways round the mark, degrees to type, or that it is not known.
+fn north_ui(ui: &mut Ui, view: &View<'_>, state: &State, out: &mut Vec<Press>) {
+    /// As they lie round the middle, row by row.
+    const ROSE: [[Option<&str>; 3]; 3] = [
+        [Some("up-left"), Some("up"), Some("up-right")],
+        [Some("left"), None, Some("right")],
+        [Some("down-left"), Some("down"), Some("down-right")],
+    ];
+    let known = view.home.north_deg;
+    section(ui, &view.text("north"));
+    for row in ROSE {
+        ui.columns(row.len(), |columns| {
+            for (ui, way) in columns.iter_mut().zip(row) {
+                match way {
+                    Some(way) => way_ui(ui, view, way, out),
+                    None => middle_ui(ui, view),
+                }
+            }
+        });
+    }
+    if chosen_button(ui, &view.text("north-unknown"), known.is_none()).clicked() {
+        out.push(level_press(Command::North(None)));
+    }
+    let now = known.map(|degrees| degrees.to_string()).unwrap_or_default();
+    let shown = state.typed(Field::North, "").unwrap_or(&now);
+    let typed = field(ui, &view.text("north-degrees"), "", shown);
+    type_press(Field::North, "", typed.text, out);
+    ui.add(Label::new(soft(ui, view.text("north-degrees-hint"))).wrap());
+    if button(ui, &view.text("north-keep")).clicked() || typed.is_entered {
+        out.push(level_press(Command::TypedNorth));
+    }
+}
+
+/// One of the eight ways.
+fn way_ui(ui: &mut Ui, view: &View<'_>, way: &str, out: &mut Vec<Press>) {
+    let text = view.text(&format!("north-{way}"));
+    let is_chosen = view.home.north_deg.and_then(north::way_of) == Some(way);
+    let name = view.fill("north-towards", &[fill("way", &text)]);
+    let pressed = ui.vertical_centered_justified(|ui| chosen_button(ui, &text, is_chosen));
+    if pressed.inner.accessible_name(name).clicked() {
+        let degrees = north::WAYS.into_iter().find(|(word, _)| *word == way);
+        out.push(level_press(Command::North(degrees.map(|(_, degrees)| degrees))));
+    }
+}
+
+/// The mark as the plans show it.
+fn middle_ui(ui: &mut Ui, view: &View<'_>) {
+    ui.vertical_centered(|ui| {
+        let (area, response) = ui.allocate_exact_size(Vec2::splat(north::SIDE), Sense::hover());
+        if let Some(north_deg) = view.home.north_deg {
+            north::mark(ui.painter(), area, north_deg, view.words, Palette::of(ui));
+            let words = north::words(view, north_deg);
+            response.widget_info(|| WidgetInfo::labeled(Role::Image, true, &words));
+        }
+    });
 }
 
 fn level_press(command: Command) -> Press {
@@ -237,6 +324,23 @@ mod tests {
         }
         for typed in ["", "high", "1e9", "-"] {
             assert_eq!(read_height(typed, Units::Si), None, "{typed}");
+        }
+    }
+
+    #[test]
+    fn degrees_are_brought_within_the_turn() {
+        for (typed, degrees) in [
+            ("0", 0.0),
+            (" 12,5\u{b0} ", 12.5),
+            ("360", 0.0),
+            ("\u{2212}90", 270.0),
+            ("-1e-20", 0.0),
+        ] {
+            let read = read_degrees(typed).unwrap_or(f64::NAN);
+            assert!((read - degrees).abs() < 1e-9, "{typed}: {read}");
+        }
+        for typed in ["", "up", "361", "NaN", "inf"] {
+            assert_eq!(read_degrees(typed), None, "{typed}");
         }
     }
 

@@ -1,17 +1,12 @@
 //! How a drawing lies on the screen: metres of a level, or pixels of a photo.
 
 use egui::{Pos2, Rect, vec2};
-use quarterturn_home::{Home, Level, Units};
+use quarterturn_home::{Level, Units};
 
-use crate::sheet::{Part, spaces_of};
+use crate::sheet::{Part, Sheet};
 
 /// A point of the drawing, in its own measure.
 pub(crate) type Point = (f64, f64);
-
-/// Least part of a level that is shown, in metres: a small home and its surroundings.
-const LEAST: (f64, f64) = (14.0, 10.0);
-/// Room left around what is drawn, to draw the next room in, in metres.
-const AROUND: f64 = 3.0;
 
 /// A drawing on the screen.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -24,6 +19,11 @@ pub(crate) struct Paper {
 }
 
 impl Paper {
+    /// The level as it lies on the screen.
+    pub(crate) fn of(sheet: &Sheet) -> Self {
+        Self { rect: sheet.rect, left: sheet.left, top: sheet.top, scale: sheet.scale }
+    }
+
     /// As large as `area` allows, in its middle.
     pub(crate) fn fit(area: Rect, (left, top, width, height): Part) -> Self {
         let (width, height) = (width.max(1e-3), height.max(1e-3));
@@ -51,38 +51,24 @@ impl Paper {
     }
 }
 
-/// The part of a level to draw on: its rooms and its plan, and room for more beside them. It changes by
-/// whole metres, so that the drawing does not creep.
-pub(crate) fn part_of(home: &Home, level: &Level, aspect: Option<f64>) -> Part {
-    let corners = spaces_of(home, level).flat_map(|space| space.outline.iter().copied());
-    let mut points: Vec<Point> = corners.collect();
-    if let (Some(plan), Some(aspect)) = (&level.plan, aspect) {
-        points.push((plan.left_m, plan.top_m));
-        points.push((plan.left_m + plan.width_m, plan.top_m + plan.width_m * aspect));
-    }
-    points.retain(|(x, y)| x.is_finite() && y.is_finite());
-    let range = |pick: fn(&Point) -> f64, least: f64| {
-        let from = points.iter().map(pick).fold(f64::INFINITY, f64::min);
-        let to = points.iter().map(pick).fold(f64::NEG_INFINITY, f64::max);
-        if points.is_empty() {
-            return (-1.0, least);
-        }
-        let from = (from - AROUND).floor();
-        (from, ((to + AROUND).ceil() - from).max(least))
-    };
-    let (left, width) = range(|p| p.0, LEAST.0);
-    let (top, height) = range(|p| p.1, LEAST.1);
-    (left, top, width, height)
-}
-
 /// A foot in metres, exactly (NIST Special Publication 811, appendix B.8).
 pub(crate) const FOOT: f64 = 0.3048;
 
-/// Distance of the lines that rooms snap to, in metres.
+/// Distance of the lines on the board, in metres.
 pub(crate) fn grid(units: Units) -> f64 {
     match units {
         Units::Us => FOOT,
         Units::Si => 0.25,
+    }
+}
+
+/// What rooms snap to, in metres: the lines on the board; on a picture, which shows where the walls are,
+/// as little as a wall is thick.
+pub(crate) fn snap(level: &Level, units: Units) -> f64 {
+    match (&level.plan, units) {
+        (None, units) => grid(units),
+        (Some(_), Units::Us) => FOOT / 6.0,
+        (Some(_), Units::Si) => 0.05,
     }
 }
 

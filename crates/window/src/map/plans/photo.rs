@@ -2,29 +2,28 @@
 //!
 //! Reading, straightening and storing go on in threads, with progress and a way to stop them.
 
+mod threads;
+
 use std::fmt;
-use std::fs::File;
-use std::io::Read as _;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
-use std::sync::atomic::{AtomicBool, AtomicU32, Ordering};
-use std::sync::mpsc::{Receiver, TryRecvError, channel};
+use std::sync::atomic::Ordering;
+use std::sync::mpsc::{Receiver, TryRecvError};
 
 use egui::{ColorImage, TextureHandle, TextureOptions};
-use quarterturn_folder::{Folder, FolderError};
 use quarterturn_guidance::{Catalogue, fill};
 use quarterturn_home::{Edit, Plan};
 use quarterturn_mapping::{
-    Corners, Known, Margin, Picture, PictureError, Scale, Straightened, read_distance, straighten,
+    Corners, Known, Margin, Picture, Scale, Straightened, read_distance, straighten,
 };
 
 use super::paper::Point;
+use super::room_edits::around;
 use crate::app::App;
 use crate::ask::Page;
 use crate::map::Tool;
-
-/// Largest file read, in bytes: a photo of 48 megapixels has 20 MB.
-const LARGEST_FILE: u64 = 256 << 20;
+use crate::sheet::spaces_of;
+use threads::{Outcome, Work, on_screen, read, store, work};
 
 /// What is done with the picture.
 #[derive(Debug, Clone, PartialEq)]
@@ -41,8 +40,8 @@ pub(crate) enum Command {
     Corner(usize, Point),
     /// How wide (false) or how deep (true) the rectangle is, as it is typed.
     Size(bool, String),
-    /// Keep what is beside the rectangle, or not.
-    Beside(bool),
+    /// Keep so much beside the rectangle.
+    Beside(Margin),
     /// Put it straight by its corners.
     Straighten,
     /// It is straight as it is.
@@ -65,6 +64,8 @@ pub(crate) enum Command {
     Forget,
     /// Take the level's plan off the map.
     Remove(String),
+    /// Move the level's plan by so many metres; by a key if so.
+    Move(String, Point, bool),
 }
 
 /// What becomes of the picture.
@@ -85,33 +86,6 @@ pub(crate) enum Stage {
     Measuring,
 }
 
-/// What goes on in a thread.
-pub(crate) struct Work {
-    outcome: Receiver<Outcome>,
-    /// How much of it is done, in thousandths.
-    done: Arc<AtomicU32>,
-    stop: Arc<AtomicBool>,
-    /// Key of the words for it.
-    pub(super) key: &'static str,
-}
-
-impl Work {
-    /// How much of it is done, from 0 to 1.
-    pub(super) fn share(&self) -> f32 {
-        let done = u16::try_from(self.done.load(Ordering::Relaxed)).unwrap_or(1000);
-        f32::from(done) / 1000.0
-    }
-}
-
-enum Outcome {
-    Read(Picture, ColorImage),
-    Straight(Box<Straightened>, ColorImage),
-    Stored(String),
-    NotRead(PathBuf, std::io::Error),
-    Refused(PictureError),
-    NotStored(FolderError),
-}
-
 /// How far one is with the picture.
 #[derive(Default)]
 pub(crate) struct State {
@@ -127,8 +101,10 @@ pub(crate) struct State {
     /// As it came, to set the corners again.
     first: Option<TextureHandle>,
     pub(super) corners: [Point; 4],
-    /// True to keep what is beside the rectangle.
-    pub(super) beside: bool,
+    /// What of the picture is kept.
+    pub(super) beside: Margin,
+    /// Where the rectangle begins in what was put straight, in pixels.
+    origin: Point,
     /// The ends of the distance, in pixels.
     pub(super) points: Vec<Point>,
     pub(super) distance: String,
@@ -218,6 +194,22 @@ pub(super) fn apply(app: &mut App, ctx: &egui::Context, command: Command) {
         Command::Remove(level) => {
             app.edit(Edit::SetPlan { level, plan: None });
         }
+        Command::Move(level, by, is_by_key) => move_by(app, level, by, is_by_key),
+    }
+}
+
+/// Moves the plan of a level under its rooms.
+fn move_by(app: &mut App, level: String, (dx, dy): Point, is_by_key: bool) {
+    let home = app.history.home();
+    let Some(plan) = home.level(&level).and_then(|level| level.plan.clone()) else { return };
+    let moved = Plan { left_m: plan.left_m + dx, top_m: plan.top_m + dy, ..plan };
+    let gesture = format!("move the plan of {level}");
+    let edit = Edit::SetPlan { level, plan: Some(Box::new(moved)) };
+    if is_by_key {
+        // In small steps; taken back they are one.
+        app.edit_within(&gesture, edit);
+    } else {
+        app.edit(edit);
     }
 }
 
@@ -241,65 +233,10 @@ fn take(app: &mut App, ctx: &egui::Context, level: String, path: PathBuf) {
         photo.wrong = Some(app.words.text("window-plans-no-folder"));
         return;
     }
-    *photo = State { level, beside: true, path: path.display().to_string(), ..State::default() };
+    *photo = State { level, path: path.display().to_string(), ..State::default() };
     let most = ctx.input(|i| i.max_texture_side);
-    photo.stage = Stage::Working(work(ctx, "plans-reading", move |progress| {
-        let mut bytes = Vec::new();
-        let read =
-            File::open(&path).and_then(|file| file.take(LARGEST_FILE).read_to_end(&mut bytes));
-        if let Err(error) = read {
-            return Outcome::NotRead(path, error);
-        }
-        match Picture::read(&bytes, progress) {
-            Ok(picture) => {
-                let shown = on_screen(&picture, most);
-                Outcome::Read(picture, shown)
-            }
-            Err(error) => Outcome::Refused(error),
-        }
-    }));
-}
-
-/// The picture for the screen, not larger than that can hold.
-fn on_screen(picture: &Picture, most: usize) -> ColorImage {
-    let small = picture.thumb(u32::try_from(most).unwrap_or(u32::MAX).max(1));
-    let (width, height) = small.size();
-    let side = |pixels: u32| usize::try_from(pixels).unwrap_or_default();
-    ColorImage::from_rgb([side(width), side(height)], small.pixels())
-}
-
-/// Starts something in a thread.
-fn work(
-    ctx: &egui::Context,
-    key: &'static str,
-    does: impl FnOnce(&dyn Fn(f32) -> bool) -> Outcome + Send + 'static,
-) -> Work {
-    let (send, outcome) = channel();
-    let done = Arc::new(AtomicU32::new(0));
-    let stop = Arc::new(AtomicBool::new(false));
-    let (told, stops, ctx) = (Arc::clone(&done), Arc::clone(&stop), ctx.clone());
-    std::thread::spawn(move || {
-        let progress = |share: f32| {
-            told.store(thousandths(share), Ordering::Relaxed);
-            ctx.request_repaint();
-            !stops.load(Ordering::Relaxed)
-        };
-        let outcome = does(&progress);
-        // Nobody waits any more if another home was opened meanwhile.
-        if send.send(outcome).is_ok() {
-            ctx.request_repaint();
-        }
-    });
-    Work { outcome, done, stop, key }
-}
-
-#[expect(
-    clippy::cast_possible_truncation,
-    clippy::cast_sign_loss,
-    reason = "between 0 and 1000 nothing is lost but what is less than a thousandth"
-)]
-fn thousandths(share: f32) -> u32 {
-    (share.clamp(0.0, 1.0) * 1000.0) as u32
+    photo.stage =
+        Stage::Working(work(ctx, "plans-reading", move |progress| read(path, most, progress)));
 }
 
 fn put_straight(app: &mut App, ctx: &egui::Context) {
@@ -325,7 +262,7 @@ fn put_straight(app: &mut App, ctx: &egui::Context) {
         }
         _ => Known::Nothing,
     };
-    let margin = if photo.beside { Margin::Kept } else { Margin::None };
+    let margin = photo.beside;
     let most = ctx.input(|i| i.max_texture_side);
     photo.stage =
         Stage::Working(work(ctx, "plans-straightening", move |progress| {
@@ -344,6 +281,8 @@ fn accept(app: &mut App, ctx: &egui::Context) {
     match std::mem::take(&mut photo.stage) {
         Stage::Straight(straight) => {
             let size = straight.picture.size();
+            let [left, top, ..] = straight.rectangle;
+            photo.origin = (left, top);
             photo.scale = straight.metres_per_pixel.and_then(|metres| Scale::of(metres, size).ok());
             photo.picture = Some(Arc::new(straight.picture));
             photo.points.clear();
@@ -390,17 +329,6 @@ fn keep(app: &mut App, ctx: &egui::Context) {
     let level = photo.level.clone();
     photo.stage =
         Stage::Working(work(ctx, "plans-storing", move |_| store(&folder, &level, &picture)));
-}
-
-fn store(folder: &Folder, level: &str, picture: &Picture) -> Outcome {
-    let bytes = match picture.stored() {
-        Ok(bytes) => bytes,
-        Err(error) => return Outcome::Refused(error),
-    };
-    match folder.store_plan(level, &bytes) {
-        Ok(path) => Outcome::Stored(path),
-        Err(error) => Outcome::NotStored(error),
-    }
 }
 
 /// Takes what threads and the system's file window have to say. Called once a frame.
@@ -480,8 +408,14 @@ fn stored(app: &mut App, path: &str) {
     let photo = &mut app.map.plans.photo;
     let (Some(picture), Some(scale)) = (&photo.picture, photo.scale) else { return };
     let (level, width) = (photo.level.clone(), picture.size().0);
-    let old = app.history.home().level(&level).and_then(|level| level.plan.as_ref());
-    let corner = old.map_or((0.0, 0.0), |plan| (plan.left_m, plan.top_m));
+    let home = app.history.home();
+    // The rectangle comes to lie where the rooms begin that are drawn already, else at the origin: if it
+    // was the outer walls, all floors fit on each other.
+    let rooms = home.level(&level).into_iter().flat_map(|level| spaces_of(home, level));
+    let corners: Vec<Point> = rooms.flat_map(|room| room.outline.iter().copied()).collect();
+    let (left, top) = around(&corners).map_or((0.0, 0.0), |rooms| (rooms.left, rooms.top));
+    let at = |metres: f64, pixels: f64| metres - pixels * scale.metres_per_pixel();
+    let corner = (at(left, photo.origin.0), at(top, photo.origin.1));
     let plan: Plan = scale.plan(path, width, corner);
     if app.edit(Edit::SetPlan { level: level.clone(), plan: Some(Box::new(plan)) }) {
         app.map.level = Some(level);
@@ -493,24 +427,23 @@ fn stored(app: &mut App, path: &str) {
     }
 }
 
-/// Takes a file that was dropped on the window if plans are being worked on; false if not.
-pub(crate) fn take_dropped(app: &mut App, ctx: &egui::Context, path: &Path) -> bool {
-    if app.page != Page::Map || app.map.tool != Tool::Plans {
-        return false;
-    }
-    // A home stays a home.
+/// True if a file is a picture by its name.
+pub(crate) fn is_picture(path: &Path) -> bool {
+    // HEIC and the like too: taking it in tells what to do with it.
+    const ENDINGS: [&str; 8] = ["jpg", "jpeg", "png", "webp", "heic", "heif", "tif", "gif"];
     let ending = path.extension().map(|ending| ending.to_string_lossy().to_lowercase());
-    if path.is_dir() || matches!(ending.as_deref(), Some("ron" | "zip")) {
-        return false;
-    }
+    ending.is_some_and(|ending| ENDINGS.contains(&ending.as_str())) && !path.is_dir()
+}
+
+/// Takes a picture in for the level that is shown.
+pub(crate) fn take_in(app: &mut App, ctx: &egui::Context, path: &Path) {
     let home = app.history.home();
     let shown = app.map.level.as_deref().and_then(|id| home.level(id));
-    let Some(level) = shown.or(home.levels.first()).map(|level| level.id.clone()) else {
-        return false;
-    };
+    let Some(level) = shown.or(home.levels.first()).map(|level| level.id.clone()) else { return };
+    app.turn_to(Page::Map);
+    app.map.tool = Tool::Plans;
     app.map.plans.at = super::At::Picture;
     take(app, ctx, level, path.to_owned());
-    true
 }
 
 /// The widths of doors, by the words for them, in the home's units.

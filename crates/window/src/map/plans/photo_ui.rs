@@ -3,13 +3,15 @@
 use std::path::PathBuf;
 
 use egui::{
-    Color32, Label, Pos2, ProgressBar, Rect, Sense, Stroke, Ui, WidgetInfo, accesskit::Role,
+    Color32, Label, Pos2, ProgressBar, Rect, Sense, Stroke, StrokeKind, TextureHandle, Ui, Vec2,
+    WidgetInfo, accesskit::Role, vec2,
 };
 use quarterturn_guidance::fill;
 use quarterturn_home::{Level, Units};
+use quarterturn_mapping::Margin;
 
 use super::handle::{Handle, handle_ui};
-use super::paper::{Paper, length};
+use super::paper::{Paper, Point, length};
 use super::photo::{Command, Stage, State, doors};
 use super::press;
 use crate::ask::Command as Press;
@@ -48,6 +50,7 @@ pub(super) fn start_ui(
     ui.add(Label::new(soft(ui, view.text("plans-picture-none"))).wrap());
     if level.plan.is_some() {
         section(ui, &view.fill("plans-picture-there", &[fill("level", &level.name)]));
+        ui.add(Label::new(view.text("plans-picture-move")).wrap());
         if button(ui, &view.text("plans-picture-remove")).clicked() {
             out.push(photo_press(Command::Remove(level.id.clone())));
         }
@@ -104,7 +107,11 @@ fn forget_ui(ui: &mut Ui, view: &View<'_>, out: &mut Vec<Press>) {
 fn corners_ui(ui: &mut Ui, view: &View<'_>, photo: &State, out: &mut Vec<Press>) {
     step_ui(ui, view, "plans-corners-title", "plans-corners-how");
     ui.horizontal_wrapped(|ui| {
-        for (key, beside) in [("plans-beside-kept", true), ("plans-beside-cut", false)] {
+        for (key, beside) in [
+            ("plans-beside-strip", Margin::Strip),
+            ("plans-beside-cut", Margin::None),
+            ("plans-beside-kept", Margin::Kept),
+        ] {
             if chosen_button(ui, &view.text(key), photo.beside == beside).clicked() {
                 out.push(photo_press(Command::Beside(beside)));
             }
@@ -177,7 +184,9 @@ pub(super) fn drawing_ui(ui: &mut Ui, view: &View<'_>, photo: &State, out: &mut 
                 let label = view.fill("plans-photo-corner", &[fill("number", &number)]);
                 let step = paper.far(1.0);
                 let handle = Handle { id: ("photo-corner", place), label: &label, at: *at, step };
-                if let Some(moved) = handle_ui(ui, &paper, &handle) {
+                let moved = handle_ui(ui, &paper, &handle);
+                if let Some(moved) = moved {
+                    loupe(ui, texture, &paper, moved.to);
                     out.push(photo_press(Command::Corner(place, moved.to)));
                 }
             }
@@ -194,12 +203,49 @@ pub(super) fn drawing_ui(ui: &mut Ui, view: &View<'_>, photo: &State, out: &mut 
                 let step = paper.far(1.0);
                 let handle = Handle { id: ("photo-point", place), label: &label, at: *at, step };
                 if let Some(moved) = handle_ui(ui, &paper, &handle) {
+                    loupe(ui, texture, &paper, moved.to);
                     out.push(photo_press(Command::MovePoint(place, moved.to)));
                 }
             }
         }
         Stage::Nothing | Stage::Choosing(..) | Stage::Working(_) | Stage::Straight(_) => {}
     }
+}
+
+/// What is under a point that is moved, larger: the finger and the handle hide it. In a corner of the
+/// picture where the point is not.
+fn loupe(ui: &Ui, texture: &TextureHandle, paper: &Paper, at: Point) {
+    /// Side, and how many times larger, in points.
+    const SIDE: f32 = 140.0;
+    const TIMES: f32 = 3.0;
+    let point = paper.at(at);
+    let area = paper.rect.intersect(ui.clip_rect());
+    let is_left = point.x < area.center().x;
+    let left = if is_left { area.right() - SIDE - 8.0 } else { area.left() + 8.0 };
+    let glass = Rect::from_min_size(Pos2::new(left, area.top() + 8.0), vec2(SIDE, SIDE));
+    let seen = Rect::from_center_size(point, glass.size() / TIMES);
+    let on_texture = |at: Pos2| ((at - paper.rect.min) / paper.rect.size()).to_pos2();
+    let palette = Palette::of(ui);
+    // Over all that is drawn after it.
+    let layer = egui::LayerId::new(egui::Order::Foreground, ui.scope_id().with("loupe"));
+    let painter = ui.ctx().layer_painter(layer).with_clip_rect(glass.expand(3.0));
+    painter.rect_filled(glass, 0.0, palette.plan);
+    // Beyond the picture's edge there is nothing.
+    let shown = Rect::from_min_max(
+        glass.min + (paper.rect.min - seen.min).max(Vec2::ZERO) * TIMES,
+        glass.max - (seen.max - paper.rect.max).max(Vec2::ZERO) * TIMES,
+    );
+    let seen = seen.intersect(paper.rect);
+    if seen.is_positive() {
+        let uv = Rect::from_min_max(on_texture(seen.min), on_texture(seen.max));
+        painter.image(texture.id(), shown, uv, palette.picture);
+    }
+    for (width, colour) in [(3.5, EDGE_ON_PLAN), (1.5, FOCUS_ON_PLAN)] {
+        let stroke = Stroke::new(width, colour);
+        painter.hline(glass.x_range(), glass.center().y, stroke);
+        painter.vline(glass.center().x, glass.y_range(), stroke);
+    }
+    painter.rect_stroke(glass, 0.0, palette.edge_stroke(), StrokeKind::Outside);
 }
 
 /// A line through points that is seen on any picture.
@@ -213,6 +259,11 @@ fn outline(ui: &Ui, points: &[Pos2]) {
     if let [only] = points {
         ui.painter().circle_filled(*only, 3.0, Color32::WHITE);
     }
+}
+
+/// Moves the picture of a level by so many metres.
+pub(super) fn move_press(level: &Level, by: Point, is_by_key: bool) -> Press {
+    photo_press(Command::Move(level.id.clone(), by, is_by_key))
 }
 
 fn photo_press(command: Command) -> Press {

@@ -3,7 +3,7 @@
 use quarterturn_home::{Edit, Home, Level, Passage, Space, With};
 use quarterturn_mapping::{Rectangle, snapped};
 
-use super::paper::{Point, grid};
+use super::paper::{Point, snap};
 use super::walls::{is_joined, shared};
 use crate::place;
 use crate::sheet::spaces_of;
@@ -49,7 +49,7 @@ pub(super) fn drawn(
     without: Option<&str>,
 ) -> Option<Rectangle> {
     let rectangle = Rectangle::between(between.0, between.1);
-    let laid = snapped(rectangle, &others(home, level, without), grid(home.units), REACH)?;
+    let laid = snapped(rectangle, &others(home, level, without), snap(level, home.units), REACH)?;
     // Rounding gives a zero its sign, which nobody wants to read in the home's file.
     let plain = |at: f64| at + 0.0;
     Some(Rectangle {
@@ -75,7 +75,7 @@ pub(super) fn corner(
     match nearest {
         Some(point) if far(&point) <= REACH => point,
         _ => {
-            let grid = grid(home.units);
+            let grid = snap(level, home.units);
             ((at.0 / grid).round() * grid + 0.0, (at.1 / grid).round() * grid + 0.0)
         }
     }

@@ -17,7 +17,7 @@ use crate::tokens::{EDGE_ON_PLAN, PIN, Palette, ROUND, size};
 use crate::view::View;
 
 /// Width and height of a box.
-const BOX: (f32, f32) = (176.0, 60.0);
+pub(super) const BOX: (f32, f32) = (176.0, 60.0);
 /// Width of the part with the plate.
 const PLATE: f32 = 46.0;
 
@@ -32,7 +32,8 @@ pub(super) struct Drawn<'a> {
 
 /// All boxes, the way the medium flows; then those that are joined to nothing.
 pub(super) fn in_order_of_flow<'a>(grid: &Grid<'_>, home: &'a Home, sort: Sort) -> Vec<Drawn<'a>> {
-    let spots = grid.drawn.spots.iter().map(|spot| (spot.place, grid.of_spot(spot), spot.is_copy));
+    let spots = grid.drawn.spots.iter().enumerate();
+    let spots = spots.map(|(nth, spot)| (spot.place, grid.of_spot(nth), spot.is_copy));
     let mut all: Vec<(usize, Pos2, bool)> = spots.collect();
     // Drains are laid out from the sewer, and flow towards it.
     if sort == Sort::Drains {

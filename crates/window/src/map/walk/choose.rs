@@ -2,8 +2,8 @@
 
 use egui::{TextEdit, Ui, vec2};
 use quarterturn_guidance::{Catalogue, count, fill};
-use quarterturn_home::{Kind, Space};
-use quarterturn_mapping::{SetInfo, kind_key, sets, usual};
+use quarterturn_home::{Component, Kind, Space};
+use quarterturn_mapping::{SetInfo, Usual, kind_key, sets, usual};
 
 use super::{Command, MapCommand};
 use crate::ask::Command as Press;
@@ -101,6 +101,44 @@ pub(super) fn choose_ui(ui: &mut Ui, view: &View<'_>, state: &MapState, out: &mu
     picks_ui(ui, view, rest.into_iter(), out);
     ui.add_space(GAP);
     ui.add(egui::Label::new(soft(ui, view.text("walk-search-more"))).wrap());
+}
+
+/// What is likely to come after a device that was just put there, as far as it is not there yet: what
+/// its room hardly ever lacks and what every map begins with, then what the other rooms hardly ever lack
+/// and what its own often has.
+pub(super) fn then_ui(
+    ui: &mut Ui,
+    view: &View<'_>,
+    state: &MapState,
+    last: &Component,
+    out: &mut Vec<Press>,
+) {
+    /// Most that are shown: more would have to be read.
+    const SHOWN: usize = 8;
+    let room = last.space.as_deref().and_then(|id| view.home.space(id));
+    let here = room.map_or_else(Vec::new, |room| usual(view.home, room));
+    let others =
+        rooms(view, state).into_iter().filter(|other| Some(&other.id) != last.space.as_ref());
+    let there: Vec<_> = others.flat_map(|room| usual(view.home, room)).collect();
+    let all = sets();
+    let is_there = |set: &SetInfo| view.home.components.iter().any(|c| c.kind == set.kind);
+    let first = FIRST.iter().filter_map(|id| all.iter().find(|set| set.id == *id));
+    let first = first.filter(|set| !is_there(set)).map(pick);
+    let missing = |list: &[Usual], always: bool| -> Vec<Pick> {
+        let list = list.iter().filter(|usual| !usual.there && usual.always == always);
+        list.map(|usual| pick(&usual.set)).collect()
+    };
+    let mut next: Vec<Pick> = Vec::new();
+    let likely = missing(&here, true).into_iter().chain(first).chain(missing(&there, true));
+    for pick in likely.chain(missing(&here, false)) {
+        if !next.contains(&pick) && next.len() < SHOWN {
+            next.push(pick);
+        }
+    }
+    if !next.is_empty() {
+        ui.add(egui::Label::new(soft(ui, view.text("walk-then"))).wrap());
+        picks_ui(ui, view, next.into_iter().map(|pick| (pick, false)), out);
+    }
 }
 
 /// The column while something waits for its place.

@@ -7,9 +7,9 @@ use quarterturn_home::{
 };
 use quarterturn_mapping::{kind_key, next_tag};
 
-use super::choose::{main_pressed, pressed, say};
+use super::choose::{self, main_pressed, pressed, say};
 use super::fields::{Field, field_ui};
-use super::{Command, MapCommand, State, change, offers, photo, put};
+use super::{Command, MapCommand, MapState, State, breaker, change, offers, photo, put};
 use crate::ask::Command as Press;
 use crate::controls::{
     button, card, chosen_button, focus_ring, line, plate, section, soft, strong,
@@ -54,10 +54,11 @@ const PEOPLE: [OperableBy; 3] = [OperableBy::Anyone, OperableBy::Licensed, Opera
 pub(super) fn device_ui(
     ui: &mut Ui,
     view: &View<'_>,
-    state: &State,
+    map: &MapState,
     component: &Component,
     out: &mut Vec<Press>,
 ) {
+    let state = &map.walk;
     let id = &component.id;
     if let Some((_, goes)) = state.deleting.as_ref().filter(|(deleted, _)| deleted == id) {
         deleting_ui(ui, view, component, goes, out);
@@ -78,6 +79,10 @@ pub(super) fn device_ui(
     }
     offers::next_ui(ui, view, &state.offers, out);
     offers::offers_ui(ui, view, &state.offers, out);
+    breaker::breaker_ui(ui, view, state, component, out);
+    if state.placed.contains(id) {
+        choose::then_ui(ui, view, map, component, out);
+    }
     let typing = state.typing.as_ref();
     section(ui, &view.text("device-is"));
     field_ui(ui, view, typing, component, Field::Name, out);

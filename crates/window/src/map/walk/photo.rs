@@ -143,7 +143,7 @@ pub(super) fn photo_ui(
 }
 
 /// Reads a photo on a thread; without a path the system's file window asks for one first.
-fn start(app: &mut App, ctx: &egui::Context, id: String, path: Option<PathBuf>) {
+pub(super) fn start(app: &mut App, ctx: &egui::Context, id: String, path: Option<PathBuf>) {
     let folder = app.opening.folder.as_deref().and_then(|path| Folder::at(path).ok());
     let Some(folder) = folder else {
         app.message = Some(app.words.text("window-photo-no-folder"));

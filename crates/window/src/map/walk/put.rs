@@ -30,6 +30,8 @@ pub(super) struct Ready {
     pub(super) edit: Edit,
     /// Id of the device that it is known by.
     pub(super) id: String,
+    /// Ids of all devices of it.
+    pub(super) all: Vec<String>,
 }
 
 /// The room that something is put into.
@@ -71,7 +73,7 @@ pub(super) fn put(home: &Home, words: &Catalogue, wish: &Wish<'_>) -> Result<Rea
     let told = edits.first().and_then(|edit| edit.made_on(home).ok());
     let home = told.as_ref().unwrap_or(home);
     let space = room.id().map(str::to_owned);
-    let (id, name) = match wish.pick {
+    let (id, name, all) = match wish.pick {
         Pick::Set(set) => {
             let wish = mapping::Wish {
                 set: set.clone(),
@@ -82,17 +84,19 @@ pub(super) fn put(home: &Home, words: &Catalogue, wish: &Wish<'_>) -> Result<Rea
             };
             let placed = mapping::place(home, &wish, words)?;
             edits.extend(placed.edits());
+            let all = placed.components.iter().map(|component| component.id.clone()).collect();
             let main = placed.components.into_iter().next();
-            main.map_or_else(Default::default, |main| (main.id, main.name))
+            let (id, name) = main.map_or_else(Default::default, |main| (main.id, main.name));
+            (id, name, all)
         }
         Pick::Kind(kind) => {
             let component = alone(home, words, *kind, space, wish.at);
-            let named = (component.id.clone(), component.name.clone());
+            let (id, name) = (component.id.clone(), component.name.clone());
             edits.push(Edit::PutComponent(Box::new(component)));
-            named
+            (id.clone(), name, vec![id])
         }
     };
-    Ok(Ready { edit: Edit::Named { key: "edit-add", fills: vec![("name", name)], edits }, id })
+    Ok(Ready { edit: Edit::Named { key: "edit-add", fills: vec![("name", name)], edits }, id, all })
 }
 
 /// The room at a point of a level: the one whose outline is round it or close by, else the one that
