@@ -8,7 +8,7 @@ use std::sync::LazyLock;
 
 use quarterturn_guidance::{Catalogue, count, fill};
 use quarterturn_home::{
-    Closes, Component, Connection, Edit, Handle, Home, Kind, Medium, OperableBy, Operates,
+    Closes, Component, Connection, Edit, Handle, Home, Kind, Medium, OperableBy, Operates, Space,
 };
 use serde::Deserialize;
 
@@ -66,6 +66,9 @@ struct Part {
     by: OperableBy,
     #[serde(default)]
     boundary: bool,
+    /// It stands outside the house, wherever the rest is.
+    #[serde(default)]
+    outdoors: bool,
     #[serde(default)]
     poles: Option<u32>,
     #[serde(default)]
@@ -242,13 +245,16 @@ pub fn place(home: &Home, wish: &Wish, words: &Catalogue) -> Result<Placed, Cann
         };
         let mut component = Component::new(&id(&stem, part, number), part.kind, &name);
         component.tag = tags.next(part.kind);
-        component.space.clone_from(&wish.space);
-        component.at = wish.at.map(|(x, y)| {
-            let shift = as_number(number.saturating_sub(1))
-                * if part.kind == Kind::Breaker { 0.0 } else { 0.4 };
-            let (x, y) = inside(space, (x + part.dx + shift, y + part.dy));
-            (x, y, part.z)
-        });
+        let here = if part.outdoors { outside(home, space) } else { Some(space) };
+        if let Some(here) = here {
+            component.space = here.map(|space| space.id.clone());
+            component.at = wish.at.map(|(x, y)| {
+                let shift = as_number(number.saturating_sub(1))
+                    * if part.kind == Kind::Breaker { 0.0 } else { 0.4 };
+                let (x, y) = inside(here, (x + part.dx + shift, y + part.dy));
+                (x, y, part.z)
+            });
+        }
         component.operates = part.handle.map(|handle| Operates {
             handle: Some(handle),
             closes: part.closes(),
@@ -382,8 +388,20 @@ pub(crate) fn slug(text: &str) -> String {
     out.trim_end_matches('-').to_owned()
 }
 
+/// Where what stands outside the house is, if the rest of its set is in `space`: there, if that is
+/// outdoors or unknown; else outdoors on the same level. `None` if the map does not tell: then its place is
+/// to be asked for, for a curb stop in the utility room would be worse than none.
+fn outside<'h>(home: &'h Home, space: Option<&'h Space>) -> Option<Option<&'h Space>> {
+    match space {
+        Some(room) if !room.outdoors => {
+            home.spaces.iter().find(|other| other.outdoors && other.level == room.level).map(Some)
+        }
+        _ => Some(space),
+    }
+}
+
 /// A point, moved into the box round a space if it has left it.
-fn inside(space: Option<&quarterturn_home::Space>, (x, y): (f64, f64)) -> (f64, f64) {
+fn inside(space: Option<&Space>, (x, y): (f64, f64)) -> (f64, f64) {
     let round = |v: f64| (v * 100.0).round() / 100.0;
     let Some(space) = space.filter(|s| s.outline.len() > 2) else { return (round(x), round(y)) };
     let bounds = |of: &dyn Fn(&(f64, f64)) -> f64| {

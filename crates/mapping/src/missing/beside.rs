@@ -41,9 +41,11 @@ pub(super) fn beside_the_nets(home: &Home) -> Vec<Item> {
     for c in &home.components {
         let at = || Spot::Component(c.id.clone());
         let valve = c.kind == Kind::IsolatingValve && c.operable_by == OperableBy::Anyone;
-        if valve && c.space.is_none() {
+        if c.kind == Kind::IsolatingValve && c.space.is_none() {
             let said = Said::new("missing-place").with("name", &c.name);
-            add(said, Fix::PutInRoom { id: c.id.clone() }, Trouble::Leak, at(), 4.0);
+            // The utility knows where its own is.
+            let help = if valve { 4.0 } else { 2.0 };
+            add(said, Fix::PutInRoom { id: c.id.clone() }, Trouble::Leak, at(), help);
         } else if valve && c.state() == DeviceState::Unknown {
             // The main is tried first: all hangs on it.
             let main = says(&c.name, "words-main");

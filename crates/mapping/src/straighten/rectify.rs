@@ -373,10 +373,8 @@ mod tests {
         assert_eq!(alone.picture.size(), (200, 140));
         // 0.08 of the longer side, on each of the four.
         let strip = straight(&photo, corners, Known::Aspect(200.0 / 140.0), Margin::Strip);
-        assert_eq!(
-            (strip.picture.size(), strip.rectangle),
-            ((232, 172), [16.0, 16.0, 216.0, 156.0])
-        );
+        assert_eq!(strip.picture.size(), (232, 172));
+        assert_eq!(strip.rectangle.map(f64::round), [16.0, 16.0, 216.0, 156.0]);
         assert!(alone.picture.pixels().iter().all(|value| *value == 200));
     }
 

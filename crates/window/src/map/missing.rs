@@ -116,7 +116,8 @@ pub(crate) fn head_ui(ui: &mut Ui, view: &View<'_>, state: &MapState, out: &mut 
         if response.clicked() {
             put_right(view, state, &first.fix, out);
         }
-        ui.add(egui::Label::new(soft(ui, text)).wrap());
+        // Whole on the next row where it does not fit on this one.
+        ui.add(egui::Label::new(soft(ui, text)).extend());
     });
 }
 
