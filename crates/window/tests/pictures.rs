@@ -1,8 +1,7 @@
 //! A handful of pictures of the window, compared with those in `tests/snapshots`.
 //!
 //! They need a renderer (a software one will do) and are a step of their own, `.ci/pictures`. Where nothing
-//! can render they are skipped, and say so. `UPDATE_SNAPSHOTS=1 cargo test -p quarterturn-window --features
-//! pictures --test pictures` takes those anew that no longer fit.
+//! can render they are skipped, and say so. `.ci/pictures take` takes those anew that no longer fit.
 
 #![expect(clippy::expect_used, reason = "a test that cannot go on stops")]
 
@@ -19,11 +18,12 @@ use quarterturn_guidance::{Catalogue, Trouble, fill};
 use quarterturn_home::Date;
 use quarterturn_window::{App, Opening};
 
-/// How much a pixel may differ, as a weighted squared distance of colours (YIQ): three steps of 255 in
-/// each channel, which is how far one renderer rounds differently from another.
-const ROUNDING: f32 = 5.0;
-/// How many pixels may differ by more: where a sharp edge of a scaled picture falls between two pixels.
-const STRAY_PIXELS: usize = 24;
+/// How much a pixel may differ, as a weighted squared distance of colours (YIQ): some eleven of 255 steps
+/// of grey. Measured: one step between two drivers of Mesa 22.3 (Vulkan and OpenGL), and with another
+/// software renderer (`SwiftShader`) more than this only where the picture of a plan is shrunk.
+const ROUNDING: f32 = 60.0;
+/// How many pixels may differ by more. A word that stands one pixel beside its place has more than 70.
+const STRAY_PIXELS: usize = 8;
 /// What the harness leaves free around the window, in points.
 const MARGIN: f32 = 8.0;
 
@@ -145,24 +145,38 @@ impl Person {
     }
 }
 
+fn first_page_in(theme: Theme, name: &str) {
+    let Some(person) = Person::begin(theme, USUAL) else { return };
+    person.compare(name);
+}
+
 #[test]
 fn first_page() {
-    for (theme, name) in [(Theme::Light, "first-page"), (Theme::Dark, "first-page-dark")] {
-        let Some(person) = Person::begin(theme, USUAL) else { return };
-        person.compare(name);
-    }
+    first_page_in(Theme::Light, "first-page");
+}
+
+#[test]
+fn first_page_in_the_dark() {
+    first_page_in(Theme::Dark, "first-page-dark");
+}
+
+fn answer_in(theme: Theme, name: &str) {
+    let Some(mut person) = Person::begin(theme, USUAL) else { return };
+    person.pick(Trouble::Leak);
+    person.wait_for_plan();
+    person.press_pin("Kitchen sink");
+    person.wait_for_plan();
+    person.compare(name);
 }
 
 #[test]
 fn an_answer_beside_the_plan() {
-    for (theme, name) in [(Theme::Light, "answer"), (Theme::Dark, "answer-dark")] {
-        let Some(mut person) = Person::begin(theme, USUAL) else { return };
-        person.pick(Trouble::Leak);
-        person.wait_for_plan();
-        person.press_pin("Kitchen sink");
-        person.wait_for_plan();
-        person.compare(name);
-    }
+    answer_in(Theme::Light, "answer");
+}
+
+#[test]
+fn an_answer_in_the_dark() {
+    answer_in(Theme::Dark, "answer-dark");
 }
 
 #[test]

@@ -190,3 +190,34 @@ fn without_a_folder_no_picture_is_taken_until_a_copy_is_saved() {
             && person.at.state().folder() == Some(&folder.canonicalize().unwrap())
     );
 }
+
+#[test]
+fn a_photo_let_go_over_the_window_goes_to_the_device_that_is_picked() {
+    let place = Place::new("dropped");
+    let jpeg = place.path("valve.jpg");
+    photo(&jpeg);
+    let mut person = Person::opened(&place.example("flat"));
+    person.press("When nothing is wrong…");
+    person.press("Map of the home");
+    // Nothing is picked: it is the plan of the floor, and taken in as one.
+    person.drop_file(&jpeg);
+    person.wait("the corners", |person| person.sees("Corner 1 of the rectangle"));
+    person.press("Do not take this picture");
+    person.press("Walk and pin");
+    let texts = person.texts();
+    let pin = texts.iter().find(|text| text.starts_with("Pin: ")).unwrap().clone();
+    person.press(&pin);
+    let name = pin.trim_start_matches("Pin: ").to_owned();
+    let photo_of = |person: &Person| {
+        let component = person.home().components.iter().find(|c| c.name == name).unwrap();
+        component.photo.clone()
+    };
+    let before = photo_of(&person);
+    person.drop_file(&jpeg);
+    person.wait("its photo", |person| photo_of(person) != before);
+    let stored = photo_of(&person).unwrap();
+    let folder = Folder::at(person.at.state().folder().unwrap()).unwrap();
+    assert!(image::load_from_memory(&folder.read_inside(&stored).unwrap()).is_ok());
+    person.press_starting("Undo: ");
+    assert_eq!(photo_of(&person), before);
+}
