@@ -666,6 +666,7 @@ window-walk-usual = What such a room usually has: { $room }
 window-walk-sets = Typical things, each with its stops and lines
 window-walk-search-more = Every other valve, fitting and device is found by searching for its name.
 window-walk-alone = { $kind }, alone
+window-walk-there-sign = ✓ { $what }
 window-walk-there = { $what } – on the map
 window-walk-press = Now press its place on the plan.
 window-walk-no-place = Not on the plan? Then choose the room alone:

@@ -666,6 +666,7 @@ window-walk-usual = Lo que suele tener un cuarto así: { $room }
 window-walk-sets = Cosas típicas, cada una con sus llaves y líneas
 window-walk-search-more = Cualquier otra llave, pieza o aparato se encuentra buscando su nombre.
 window-walk-alone = { $kind }, por separado
+window-walk-there-sign = ✓ { $what }
 window-walk-there = { $what } – en el mapa
 window-walk-press = Pulse ahora su lugar en el plano.
 window-walk-no-place = ¿No está en el plano? Elija entonces solo el cuarto:

@@ -7,8 +7,13 @@ use std::io::{Cursor, Read as _};
 use std::path::{Component as Part, Path, PathBuf};
 use std::sync::mpsc::{Receiver, TryRecvError, channel};
 
-use egui::{ColorImage, Context, TextureHandle, TextureOptions};
+use egui::{ColorImage, Context, TextureFilter, TextureHandle, TextureOptions};
 use image::{DynamicImage, ImageDecoder as _, ImageReader, Limits};
+
+/// A plan is mostly shown smaller than it is: without smaller copies of it, thin lines and small letters
+/// break up. Not every renderer makes them.
+pub(crate) const SHRINKS: TextureOptions =
+    TextureOptions { mipmap_mode: Some(TextureFilter::Linear), ..TextureOptions::LINEAR };
 
 /// Longest side kept, in pixels: a sheet of letter paper at 300 dots per inch is 3300.
 const LONGEST_SIDE: u32 = 4096;
@@ -71,7 +76,7 @@ impl Pictures {
         if let State::Coming(arrival) = state {
             match arrival.try_recv() {
                 Ok(Some(picture)) => {
-                    *state = State::Ready(ctx.load_texture(path, picture, TextureOptions::LINEAR));
+                    *state = State::Ready(ctx.load_texture(path, picture, SHRINKS));
                 }
                 Ok(None) | Err(TryRecvError::Disconnected) => *state = State::Unreadable,
                 Err(TryRecvError::Empty) => {}

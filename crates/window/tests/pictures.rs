@@ -4,6 +4,7 @@
 //! can render they are skipped, and say so. `.ci/pictures take` takes those anew that no longer fit.
 
 #![expect(clippy::expect_used, reason = "a test that cannot go on stops")]
+#![expect(clippy::print_stdout, reason = "a test that is skipped says so")]
 
 use std::sync::LazyLock;
 use std::time::Duration;

@@ -1,8 +1,10 @@
 //! The board on which rooms are drawn and doors are set, with or without a picture under it.
 
+use std::sync::Arc;
+
 use egui::{
-    Align2, CursorIcon, FontId, Painter, PointerButton, Pos2, Rect, Response, Sense, Shape, Stroke,
-    StrokeKind, Ui, Vec2, WidgetInfo, accesskit::Role,
+    Align2, CursorIcon, FontId, Galley, Painter, PointerButton, Pos2, Rect, Response, Sense, Shape,
+    Stroke, StrokeKind, Ui, Vec2, WidgetInfo, accesskit::Role,
 };
 use quarterturn_guidance::fill;
 use quarterturn_home::{Level, Space};
@@ -25,6 +27,8 @@ use crate::sheet::{Sheet, spaces_of};
 use crate::tokens::{Palette, ROUND, size};
 use crate::view::View;
 
+/// Smallest that the name of a room gets before it is left out, in points.
+const SMALLEST: f32 = 9.0;
 /// Half the width of a door as it is drawn, in metres: common practice, a door of 0.8 m.
 const HALF_DOOR: f64 = 0.4;
 
@@ -217,25 +221,44 @@ fn room_shape(
         "plans-size",
         &[fill("across", &length(width, units)), fill("down", &length(height, units))],
     );
-    let room =
-        (paper.at((rectangle.right, 0.0)).x - paper.at((rectangle.left, 0.0)).x - 8.0).max(40.0);
-    let text = ui.painter().layout(
-        name.to_owned(),
-        FontId::new(size::ROOM + 1.0, bold()),
-        palette.ink,
-        room,
-    );
-    let small = ui.painter().layout(sizes, FontId::proportional(size::PIN), palette.soft, room);
+    let room = paper.at((rectangle.right, 0.0)).x - paper.at((rectangle.left, 0.0)).x - 6.0;
+    let text = name_within(ui, name, room);
+    let small = ui.painter().layout_no_wrap(sizes, FontId::proportional(size::PIN), palette.soft);
+    // Of a closet, the name alone; of what is smaller still, its outline.
+    let deep = paper.at((0.0, rectangle.bottom)).y - paper.at((0.0, rectangle.top)).y;
+    if text.size().x > room.max(24.0) || text.size().y > deep {
+        return;
+    }
+    let has_sizes = small.size().x <= room && text.size().y + small.size().y <= deep;
+    let below_it = if has_sizes { small.size() } else { Vec2::ZERO };
     let whole = Rect::from_center_size(
         at,
-        egui::vec2(text.size().x.max(small.size().x), text.size().y + small.size().y),
+        egui::vec2(text.size().x.max(below_it.x), text.size().y + below_it.y),
     );
     // Readable over a picture too.
     ui.painter().rect_filled(whole.expand(3.0), 3.0, palette.plan.gamma_multiply(0.85));
     let top = Pos2::new(at.x - text.size().x / 2.0, whole.top());
     let below = Pos2::new(at.x - small.size().x / 2.0, whole.top() + text.size().y);
     ui.painter().galley(top, text, palette.ink);
-    ui.painter().galley(below, small, palette.soft);
+    if has_sizes {
+        ui.painter().galley(below, small, palette.soft);
+    }
+}
+
+/// A name as large as it goes into so much room: on one line, or broken between its words.
+fn name_within(ui: &Ui, name: &str, room: f32) -> Arc<Galley> {
+    let ink = Palette::of(ui).ink;
+    let mut size = size::ROOM + 1.0;
+    loop {
+        let font = FontId::new(size, bold());
+        let wide =
+            |text: &str| ui.painter().layout_no_wrap(text.to_owned(), font.clone(), ink).size().x;
+        let widest = name.split_whitespace().map(wide).fold(0.0, f32::max);
+        if widest <= room || size <= SMALLEST {
+            return ui.painter().layout(name.to_owned(), font, ink, room.max(widest));
+        }
+        size -= 1.0;
+    }
 }
 
 /// Doors as gaps in the wall, stairs as treads; where a door could be, a dashed line.

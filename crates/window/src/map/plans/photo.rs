@@ -10,7 +10,7 @@ use std::sync::Arc;
 use std::sync::atomic::Ordering;
 use std::sync::mpsc::{Receiver, TryRecvError};
 
-use egui::{ColorImage, TextureHandle, TextureOptions};
+use egui::{ColorImage, TextureHandle};
 use quarterturn_guidance::{Catalogue, fill};
 use quarterturn_home::{Edit, Plan};
 use quarterturn_mapping::{
@@ -22,6 +22,7 @@ use super::room_edits::around;
 use crate::app::App;
 use crate::ask::Page;
 use crate::map::Tool;
+use crate::pictures::SHRINKS;
 use crate::sheet::spaces_of;
 use threads::{Outcome, Work, on_screen, read, store, work};
 
@@ -365,7 +366,7 @@ pub(crate) fn poll(app: &mut App, ctx: &egui::Context) {
 }
 
 fn take_outcome(app: &mut App, ctx: &egui::Context, outcome: Outcome) {
-    let load = |image: ColorImage| ctx.load_texture("plan-photo", image, TextureOptions::LINEAR);
+    let load = |image: ColorImage| ctx.load_texture("plan-photo", image, SHRINKS);
     let photo = &mut app.map.plans.photo;
     match outcome {
         Outcome::Read(picture, shown) => {

@@ -257,9 +257,15 @@ fn picks_ui(
     ui.horizontal_wrapped(|ui| {
         for (pick, is_there) in picks {
             let name = pick.name(view.words);
-            let text =
-                if is_there { view.fill("walk-there", &[fill("what", &name)]) } else { name };
-            if pressed(ui, &text) {
+            let fills = [fill("what", &name)];
+            let response = if is_there {
+                let response = button(ui, &view.fill("walk-there-sign", &fills));
+                response.accessible_name(view.fill("walk-there", &fills))
+            } else {
+                button(ui, &name)
+            };
+            focus_ring(ui, &response);
+            if response.clicked() {
                 say(out, Command::Pick(Some(pick)));
             }
         }
