@@ -334,3 +334,31 @@ fn on_a_narrow_window_the_plan_is_pressed_too() {
     walker.at.run();
     assert_eq!(walker.of(Kind::Toilet), 1);
 }
+
+#[test]
+fn a_set_of_outlets_goes_on_the_breaker_that_is_told_or_is_looked_for() {
+    let mut walker = Walker::begin("en");
+    walker.pin("panel with", "Panel with its breakers", 0.2, 0.3);
+    walker.type_into("walk-search", "outlets");
+    walker.press("Outlets");
+    walker.press_plan(0.6, 0.6);
+    // Four were put there together: what is told of one goes for all.
+    walker.press("Breaker 7");
+    let fed = |walker: &Walker| -> Vec<String> {
+        let home = walker.at.state().home();
+        let breaker = home.components.iter().find(|c| c.circuit.as_deref() == Some("7")).unwrap();
+        let lines = home.connections.iter().filter(|line| line.from == breaker.id);
+        lines.map(|line| line.to.clone()).collect()
+    };
+    assert_eq!(fed(&walker).len(), 4);
+    assert!(!walker.buttons().contains(&"Breaker 7".to_owned()), "it is told");
+    walker.press("Undo: breaker of Outlet 1, Ground floor");
+    assert_eq!(fed(&walker), Vec::<String>::new());
+    // Nobody knows: the search is of these four, and begins at once.
+    walker.press_text("breaker-find");
+    let things = |walker: &Walker| {
+        let dead = |label: &String| label.starts_with("Outlet ") && label.ends_with(": Dead");
+        walker.buttons().iter().filter(|label| dead(label)).count()
+    };
+    assert_eq!(things(&walker), 4, "{:?}", walker.buttons());
+}

@@ -4,14 +4,14 @@
 use egui::Ui;
 use quarterturn_guidance::fill;
 use quarterturn_home::{Component, Connection, Edit, Home, Kind, Medium};
-use quarterturn_mapping::{Lack, lacks, may_connect};
+use quarterturn_mapping::{Lack, Switched, lacks, may_connect};
 
 use super::choose::{pressed, say};
 use super::{Command, MapCommand, State};
 use crate::app::App;
 use crate::ask::Command as Press;
 use crate::controls::{button, focus_ring, section, soft};
-use crate::map::Tool;
+use crate::map::{Tool, panel};
 use crate::view::View;
 
 /// The circuits to choose from, while nothing brings power to the device.
@@ -54,7 +54,11 @@ pub(super) fn breaker_ui(
     });
     ui.add(egui::Label::new(soft(ui, view.text("breaker-unknown"))).wrap());
     if pressed(ui, &view.text("breaker-find")) {
+        let things = std::iter::once(component).chain(with.iter().copied());
+        let things = things.map(|thing| thing.id.clone()).collect();
         out.push(Press::Map(MapCommand::Take(Tool::Panel)));
+        let find = panel::Command::Find(Switched::Breakers, things);
+        out.push(Press::Map(MapCommand::Panel(find)));
     }
 }
 
