@@ -140,6 +140,7 @@ paper-system-control = Controls and other
 ## Fridge door
 paper-leave = Get everyone out first. Then call from outside.
 paper-where-devices = Where it is
+paper-blanks = Find these numbers now and write them here:
 paper-general = General advice: the map does not show what feeds this.
 paper-trouble-at = { $trouble }: { $spot }
 

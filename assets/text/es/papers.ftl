@@ -140,6 +140,7 @@ paper-system-control = Controles y otros
 ## Puerta del refrigerador
 paper-leave = Primero saque a todos. Después llame desde afuera.
 paper-where-devices = Dónde está
+paper-blanks = Averigüe ahora estos números y escríbalos aquí:
 paper-general = Consejo general: el mapa no muestra qué alimenta esto.
 paper-trouble-at = { $trouble }: { $spot }
 

@@ -7,7 +7,7 @@
 use std::cmp::Reverse;
 
 use quarterturn_guidance::{Act, Answer, Signal, Spot, Step, Trouble, fill, spots};
-use quarterturn_home::Component;
+use quarterturn_home::{Component, Kind, Role};
 use serde::Serialize;
 use serde_json::{Value, json};
 
@@ -106,13 +106,37 @@ pub(crate) fn gather(house: &House<'_>, pictures: &mut Pictures<'_>) -> Value {
         "leave": leave,
         "cards": cards,
         "numbers": house.urgent_numbers(),
+        "blanks": blanks(house),
         "plans": first,
         "more_plans": more,
         "words": house.labels(&[
             "paper-leave",
             "paper-general",
+            "paper-blanks",
         ]),
     })
+}
+
+/// Whom this home needs a number of and has none: a line to write it on by hand, for the sheet hangs there
+/// before the map is complete.
+fn blanks(house: &House<'_>) -> Vec<String> {
+    let is_there = |kinds: &[Kind]| house.home.components.iter().any(|c| kinds.contains(&c.kind));
+    let needed = [
+        (Role::WaterUtility, is_there(&[Kind::WaterMain]), "role-water-utility"),
+        (Role::SewerUtility, is_there(&[Kind::SewerMain]), "role-sewer-utility"),
+        (Role::ElectricityUtility, true, "role-electricity-utility"),
+        (
+            Role::GasUtility,
+            is_there(&[Kind::GasMeter, Kind::GasValve, Kind::GasAppliance]),
+            "role-gas-utility",
+        ),
+        (Role::Plumber, true, "role-plumber"),
+        (Role::Electrician, true, "role-electrician"),
+    ];
+    let is_known =
+        |role: Role| house.home.contacts.iter().any(|c| c.role == Some(role) && c.phone.is_some());
+    let blank = needed.into_iter().filter(|(role, needs, _)| *needs && !is_known(*role));
+    blank.map(|(.., key)| house.text(key)).collect()
 }
 
 /// Where a trouble is asked about: anywhere, where an answer can be given to that; else where it does

@@ -142,3 +142,16 @@ fn two_texts_on_one_place_are_found() {
     };
     overlaps(&[&text(10.0), &text(15.0)], "two");
 }
+
+/// The sheet hangs on the door before every number is known.
+#[test]
+fn a_number_that_is_not_known_has_a_line_to_write_it_on() {
+    let says = |given: &Given, text: &str| {
+        let printed = given.print(Sheet::Fridge, "en").unwrap();
+        printed.text_boxes().iter().any(|shown| shown.text.contains(text))
+    };
+    let none = three();
+    assert!(says(&none, "write them here") && says(&none, "A licensed plumber"));
+    // All of them are known in this one.
+    assert!(!says(&example("two-storey"), "write them here"));
+}
