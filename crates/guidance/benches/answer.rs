@@ -1,8 +1,10 @@
 //! How long an answer takes: the slowest kinds of question in the example house, and every trouble at
-//! every spot of the three example homes.
+//! every spot of the three example homes, each with the home read anew and all with one guide.
 
 use criterion::{Criterion, criterion_group, criterion_main};
-use quarterturn_guidance::{Catalogue, Question, Spot, Stand, Trouble, answer, spots, trace, way};
+use quarterturn_guidance::{
+    Catalogue, Guide, Question, Spot, Stand, Trouble, answer, spots, trace, way,
+};
 use quarterturn_home::{Home, open};
 
 const HOMES: [(&str, &str); 3] = [
@@ -56,6 +58,12 @@ fn answers(bench: &mut Criterion) {
             .collect();
         group.bench_function(format!("{name}: all {} troubles and spots", all.len()), |b| {
             b.iter(|| all.iter().map(|q| answer(&home, q, &words).steps.len()).sum::<usize>());
+        });
+        group.bench_function(format!("{name}: the same with one guide"), |b| {
+            b.iter(|| {
+                let guide = Guide::of(&home);
+                all.iter().map(|q| guide.answer(q, &words, None).steps.len()).sum::<usize>()
+            });
         });
     }
     group.finish();

@@ -29,7 +29,7 @@ pub(crate) fn stopped(ctx: &Context<'_>) -> Draft {
     };
     draft.mapped = true;
     let net = ctx.net(Net::Power);
-    let found = Blame::of(ctx, &net, &[unit]);
+    let found = Blame::of(ctx, net, &[unit]);
     let drain = CondensateDrain::of(ctx, unit);
     let (wet, dry) = (drain.is_wet, drain.is_dry);
     drain.steps(ctx, &mut draft, unit);
@@ -94,7 +94,7 @@ fn unit_off(ctx: &Context<'_>, draft: &mut Draft, unit: usize) {
     let spares = |way: &&Way| {
         way.lost.off.iter().all(|&place| place == unit || !ctx.home.components[place].is_critical())
     };
-    let found = ways(ctx, &net, &[net.body[unit]]).list;
+    let found = ways(ctx, net, &[net.body[unit]]).list;
     if let Some(way) = found.iter().find(|way| way.by == By::Anyone && spares(way)) {
         let list = water::names(ctx, &way.devices);
         draft.advice(ctx, "step-unit-off", Act::Advice, &[fill("devices", &list)]);

@@ -34,7 +34,7 @@ pub(crate) fn area(ctx: &Context<'_>) -> Draft {
     draft.caution(ctx, "caution-lost-neutral", &[]);
     let net = ctx.net(Net::Power);
     // Some too bright and some too dim is the one case in which hurrying to the main saves things.
-    match main_switch(ctx, &net, &[]) {
+    match main_switch(ctx, net, &[]) {
         Some(way) => {
             let list = names(ctx, &way.devices);
             draft.advice(ctx, "step-lost-neutral", Act::Advice, &[fill("devices", &list)]);
@@ -43,8 +43,8 @@ pub(crate) fn area(ctx: &Context<'_>) -> Draft {
     }
     draft.advice(ctx, "step-neighbors-dark", Act::Look, &[]);
     let found = match below_the_spot(ctx) {
-        Some(dead) => Blame::about(ctx, &net, &dead),
-        None => Blame::of(ctx, &net, &[]),
+        Some(dead) => Blame::about(ctx, net, &dead),
+        None => Blame::of(ctx, net, &[]),
     };
     let Some(&(cause, _)) = found.shares().first() else {
         unknown_circuit(ctx, &mut draft);

@@ -47,9 +47,12 @@ pub(crate) struct Footpaths {
     pace: Pace,
     /// What was asked for already, by the spaces that are avoided.
     reaches: RefCell<BTreeMap<Vec<bool>, Rc<Reach>>>,
-    /// From a point of a space (its coordinates as bits), each passage of that space.
-    ends: RefCell<BTreeMap<(usize, Option<(u64, u64)>), Ends>>,
+    /// What was asked for already: from a point, the passages of its space.
+    ends: RefCell<BTreeMap<InSpace, Ends>>,
 }
+
+/// A space, and the point in it where one is, its coordinates as bits.
+type InSpace = (usize, Option<(u64, u64)>);
 
 /// Sides of passages, with the seconds to each across its room.
 type Ends = Rc<[(usize, f64)]>;

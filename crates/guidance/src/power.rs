@@ -21,7 +21,7 @@ pub(crate) fn dead_outlet(ctx: &Context<'_>) -> Draft {
     draft.caution(ctx, "caution-electric-shock", &[]);
     draft.advice(ctx, "step-try-a-lamp", Act::Unplug, &[]);
     let net = ctx.net(Net::Power);
-    let found = Blame::of(ctx, &net, &[]);
+    let found = Blame::of(ctx, net, &[]);
     if found.diagnoses.is_empty() {
         unknown_circuit(ctx, &mut draft);
         return draft;
@@ -218,8 +218,8 @@ pub(crate) fn sparks(ctx: &Context<'_>) -> Draft {
 /// does that.
 pub(crate) fn cut_power(ctx: &Context<'_>, draft: &mut Draft, prove: &str) -> bool {
     let net = ctx.net(Net::Power);
-    let targets = ctx.targets(&net);
-    let found = ways(ctx, &net, &targets);
+    let targets = ctx.targets(net);
+    let found = ways(ctx, net, &targets);
     draft.ways = found.list;
     draft.mapped = !targets.is_empty() && found.fed;
     let first = draft.ways.iter().find(|way| way.by == By::Anyone).cloned();
@@ -232,7 +232,7 @@ pub(crate) fn cut_power(ctx: &Context<'_>, draft: &mut Draft, prove: &str) -> bo
                 draft.advice(ctx, "step-if-not-switch-off", Act::Advice, &[fill("devices", &list)]);
             }
         }
-        None => match main_switch(ctx, &net, &targets) {
+        None => match main_switch(ctx, net, &targets) {
             Some(way) => {
                 draft.mapped = false;
                 switch_off(ctx, draft, &way, prove);

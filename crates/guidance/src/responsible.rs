@@ -342,10 +342,10 @@ impl<'a> Answering<'a> {
 fn is_brought_in(home: &Home, component: &Component) -> bool {
     let plugged = || {
         home.connections.iter().any(|link| {
-            let from = home.component(&link.from).map(|feeder| feeder.kind);
+            let from = || home.component(&link.from).map(|feeder| feeder.kind);
             link.carries == Medium::Power
                 && link.to == component.id
-                && matches!(from, Some(Kind::Receptacle | Kind::Gfci))
+                && matches!(from(), Some(Kind::Receptacle | Kind::Gfci))
         })
     };
     match component.kind {

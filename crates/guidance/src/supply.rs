@@ -24,7 +24,7 @@ pub(crate) fn no_water(ctx: &Context<'_>) -> Draft {
     draft.advice(ctx, "step-look-for-a-break", Act::Look, &[]);
     ask_neighbors(ctx, &mut draft);
     let net = ctx.net(Net::Water);
-    let found = Blame::of(ctx, &net, &[]);
+    let found = Blame::of(ctx, net, &[]);
     if found.diagnoses.is_empty() {
         draft.advice(ctx, "step-no-water-general", Act::Look, &[]);
         draft.advice(ctx, "step-is-the-main-open", Act::Look, &[]);

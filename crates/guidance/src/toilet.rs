@@ -22,16 +22,16 @@ pub(crate) fn runs_over(ctx: &Context<'_>) -> Draft {
         .filter(|&place| net.member[place])
         .map(|place| net.body[place])
         .collect();
-    let found = ways(ctx, &net, &targets);
+    let found = ways(ctx, net, &targets);
     if found.fed {
         draft.mapped = true;
-        cut_off(ctx, &mut draft, &net, &targets, found);
+        cut_off(ctx, &mut draft, net, &targets, found);
         if let Some(last) = draft.steps.iter_mut().rfind(|s| s.step.act == Act::Close) {
             last.step.prove = Some(ctx.catalogue.text("prove-toilet"));
         }
     } else {
         draft.advice(ctx, "step-toilet-stop-general", Act::Advice, &[]);
-        main_as_general_advice(ctx, &mut draft, &net);
+        main_as_general_advice(ctx, &mut draft, net);
         draft.calls.clear();
     }
     draft.advice(ctx, "step-plunge", Act::Advice, &[]);

@@ -20,21 +20,21 @@ pub(crate) const MOST_NAMED: usize = 6;
 pub(crate) fn leak(ctx: &Context<'_>) -> Draft {
     let mut draft = Draft { net: Some(Net::Water), ..Draft::default() };
     let net = ctx.net(Net::Water);
-    let targets = ctx.targets(&net);
-    let found = ways(ctx, &net, &targets);
+    let targets = ctx.targets(net);
+    let found = ways(ctx, net, &targets);
     warn_of_power(ctx, &mut draft);
     if targets.is_empty() {
-        leak_without_feed(ctx, &mut draft, &net);
+        leak_without_feed(ctx, &mut draft, net);
         return draft;
     }
     draft.mapped = true;
     warn_of_heat(ctx, &mut draft);
     if !found.fed {
         draft.advice(ctx, "step-nothing-feeds-it", Act::Advice, &[]);
-        main_as_general_advice(ctx, &mut draft, &net);
+        main_as_general_advice(ctx, &mut draft, net);
         return draft;
     }
-    let rest_litres = cut_off(ctx, &mut draft, &net, &targets, found);
+    let rest_litres = cut_off(ctx, &mut draft, net, &targets, found);
     go_down(ctx, &mut draft);
     finish(ctx, &mut draft, rest_litres);
     draft
@@ -43,22 +43,22 @@ pub(crate) fn leak(ctx: &Context<'_>) -> Draft {
 pub(crate) fn water_from_above(ctx: &Context<'_>) -> Draft {
     let mut draft = Draft { net: Some(Net::Water), ..Draft::default() };
     let net = ctx.net(Net::Water);
-    let above = above_or_inside(ctx, &net);
+    let above = above_or_inside(ctx, net);
     let targets: Vec<Node> = above.iter().map(|&place| net.body[place]).collect();
     warn_of_power(ctx, &mut draft);
     draft.caution(ctx, "caution-ceiling", &[]);
     if targets.is_empty() {
-        main_as_general_advice(ctx, &mut draft, &net);
+        main_as_general_advice(ctx, &mut draft, net);
         return draft;
     }
     draft.mapped = true;
-    let found = ways(ctx, &net, &targets);
+    let found = ways(ctx, net, &targets);
     if !found.fed {
         draft.advice(ctx, "step-nothing-feeds-it", Act::Advice, &[]);
-        main_as_general_advice(ctx, &mut draft, &net);
+        main_as_general_advice(ctx, &mut draft, net);
         return draft;
     }
-    let rest_litres = cut_off(ctx, &mut draft, &net, &targets, found);
+    let rest_litres = cut_off(ctx, &mut draft, net, &targets, found);
     go_down(ctx, &mut draft);
     draft.advice(ctx, "step-catch-water-above", Act::Advice, &[]);
     let named = |wanted: &dyn Fn(Kind) -> bool| -> Vec<String> {
@@ -74,7 +74,7 @@ pub(crate) fn water_from_above(ctx: &Context<'_>) -> Draft {
         let list = ctx.catalogue.list(&served);
         draft.advice(ctx, "step-find-branch", Act::Look, &[fill("list", &list)]);
     }
-    open_branches(ctx, &mut draft, &net, &targets);
+    open_branches(ctx, &mut draft, net, &targets);
     finish(ctx, &mut draft, rest_litres);
     draft
 }

@@ -3,7 +3,7 @@
 use std::cell::OnceCell;
 use std::collections::BTreeMap;
 
-use quarterturn_guidance::{Answer, Catalogue, Question, Spot, Trouble, count, fill};
+use quarterturn_guidance::{Answer, Catalogue, Guide, Question, Spot, Trouble, count, fill};
 use quarterturn_home::{Component, Home, Level, Role};
 use quarterturn_network::{Arriving, Impact, Places};
 use serde::Serialize;
@@ -20,9 +20,12 @@ pub(crate) struct House<'a> {
     pub(crate) home: &'a Home,
     pub(crate) words: &'a Catalogue,
     pub(crate) places: Places<'a>,
+    guide: Guide<'a>,
     impact: Impact,
     before: Arriving,
     shut: Vec<bool>,
+    /// For each component, what is off when it is: many sheets ask again and again.
+    off: Vec<OnceCell<Vec<usize>>>,
     /// The answer whose numbers end every sheet: asked once.
     leave: OnceCell<Answer>,
 }
@@ -41,14 +44,24 @@ impl<'a> House<'a> {
         let impact = Impact::of(home, &places);
         let shut: Vec<bool> = home.components.iter().map(Component::normally_shut).collect();
         let before = impact.arriving(|place| shut.get(place).copied().unwrap_or_default());
-        let leave = OnceCell::new();
-        Self { order, home, words: order.words, places, impact, before, shut, leave }
+        Self {
+            order,
+            home,
+            words: order.words,
+            places,
+            guide: Guide::of(home),
+            impact,
+            before,
+            shut,
+            off: vec![OnceCell::new(); home.components.len()],
+            leave: OnceCell::new(),
+        }
     }
 
     /// The same answer as on the screen.
     pub(crate) fn answer(&self, trouble: Trouble, at: Spot) -> Answer {
         let question = Question { trouble, at, from: None, failed: Vec::new(), seen: Vec::new() };
-        quarterturn_guidance::answer_on(self.home, &question, self.words, Some(self.order.today))
+        self.guide.answer(&question, self.words, Some(self.order.today))
     }
 
     /// A text without places to fill.
@@ -60,10 +73,13 @@ impl<'a> House<'a> {
     /// order of the file.
     pub(crate) fn goes_off(&self, component: &Component) -> Vec<&'a Component> {
         let Some(at) = self.places.of(&component.id) else { return Vec::new() };
-        let is_shut = |place: usize| self.shut.get(place).copied().unwrap_or_default();
-        let lost = self.impact.lost(&self.before, |place| place == at || is_shut(place));
+        let find = || {
+            let is_shut = |place: usize| self.shut.get(place).copied().unwrap_or_default();
+            self.impact.lost(&self.before, |place| place == at || is_shut(place)).off
+        };
+        let off = self.off.get(at).map_or(&[][..], |off| off.get_or_init(find));
         let mut off: Vec<&Component> =
-            lost.off.iter().filter_map(|&place| self.home.components.get(place)).collect();
+            off.iter().filter_map(|&place| self.home.components.get(place)).collect();
         off.retain(|other| other.id != component.id);
         off.sort_by_key(|other| !other.is_critical());
         off

@@ -3,7 +3,7 @@
 
 use std::collections::BTreeMap;
 
-use quarterturn_guidance::{Act, Answer, Catalogue, Question, Seen, Spot, Trouble, answer_on};
+use quarterturn_guidance::{Act, Answer, Catalogue, Guide, Question, Seen, Spot, Trouble};
 use quarterturn_home::{Component, Date, Home};
 
 use super::observations::what_may_be_seen;
@@ -74,13 +74,14 @@ fn cuts(act: Act) -> bool {
 /// Works out a trouble at a spot: breadth first, so that what is likely to be needed is there even
 /// where the most nodes are reached.
 pub(super) fn follow(
-    home: &Home,
+    guide: &Guide<'_>,
     catalogues: &[Catalogue],
     today: Date,
     most: usize,
     trouble: Trouble,
     spot: Spot,
 ) -> Asked {
+    let home = guide.home();
     let mut asked = Asked { trouble, spot, nodes: Vec::new() };
     let mut known: BTreeMap<Happened, usize> = BTreeMap::new();
     let first = (Vec::new(), Vec::new());
@@ -95,8 +96,7 @@ pub(super) fn follow(
             failed: failed.clone(),
             seen: seen.clone(),
         };
-        let answers =
-            catalogues.iter().map(|c| answer_on(home, &question, c, Some(today))).collect();
+        let answers = guide.answers(&question, catalogues, Some(today));
         let mut node =
             Node { failed, seen, answers, refused: Vec::new(), no_help: None, shown: Vec::new() };
         let mut lead = |failed: Vec<String>, seen: Vec<(String, Seen)>| -> Option<usize> {

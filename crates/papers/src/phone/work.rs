@@ -6,7 +6,7 @@ use std::ops::ControlFlow;
 use std::sync::atomic::{AtomicBool, AtomicUsize, Ordering};
 use std::sync::mpsc;
 
-use quarterturn_guidance::{Catalogue, Spot, Trouble};
+use quarterturn_guidance::{Catalogue, Guide, Spot, Trouble};
 use quarterturn_home::{Date, Home};
 
 use super::NoPhonePage;
@@ -44,12 +44,13 @@ impl Work<'_> {
             for _ in 0..threads.min(MOST_THREADS) {
                 let (send, next, stop) = (send.clone(), &next, &stop);
                 scope.spawn(move || {
+                    let guide = Guide::of(self.home);
                     while !stop.load(Ordering::Relaxed) {
                         let at = next.fetch_add(1, Ordering::Relaxed);
                         let Some((trouble, spot)) = self.questions.get(at) else { break };
                         let spot = spot.clone();
                         let asked =
-                            follow(self.home, self.catalogues, self.today, most, *trouble, spot);
+                            follow(&guide, self.catalogues, self.today, most, *trouble, spot);
                         if send.send((at, asked)).is_err() {
                             break;
                         }
