@@ -1,7 +1,5 @@
 //! From the list of what is missing to where it is put right, with all chosen that is known already.
 
-#![expect(clippy::unwrap_used, reason = "a test that cannot go on stops")]
-
 use egui::accesskit::Role;
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
