@@ -330,8 +330,10 @@ pub(crate) fn poll(app: &mut App, ctx: &egui::Context) {
                 app.not_empty_any_more();
                 app.map.tool = Tool::Plans;
                 app.turn_to(Page::Map);
-                if let Some(picture) = picture {
-                    crate::map::plans::take_in(app, ctx, &picture);
+                match picture {
+                    Some(picture) => crate::map::plans::take_in(app, ctx, &picture),
+                    // A map begins with a picture of the plan, or without one.
+                    None => app.map.plans.begin(),
                 }
             } else {
                 // A copy goes on where one was.

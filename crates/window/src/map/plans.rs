@@ -105,6 +105,11 @@ pub(crate) struct State {
 }
 
 impl State {
+    /// Of a home that has nothing yet: the picture of its plan comes first.
+    pub(crate) fn begin(&mut self) {
+        self.at = At::Picture;
+    }
+
     /// What is typed of the thing with this id.
     fn typed(&self, field: Field, id: &str) -> Option<&str> {
         self.typed.get(&(field, id.to_owned())).map(String::as_str)

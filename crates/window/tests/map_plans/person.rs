@@ -204,7 +204,7 @@ impl Person {
         self.press("Metres and litres");
         self.press("Make this home");
         self.wait("a new home", |person| person.home().name == name);
-        self.press("Plans and rooms");
+        self.press("Rooms");
     }
 }
 
