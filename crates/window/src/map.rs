@@ -11,6 +11,7 @@ pub(crate) mod plans;
 mod schematic;
 mod walk;
 
+use egui::scroll_area::ScrollBarVisibility;
 use egui::{CentralPanel, Frame, Panel, ScrollArea, Ui};
 use quarterturn_home::{Edit, Level};
 
@@ -271,7 +272,9 @@ pub(crate) fn level_to_show<'a>(view: &View<'a>, state: &MapState) -> Option<&'a
 }
 
 fn scrolled(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
-    ScrollArea::vertical().id_salt("map-scroll").auto_shrink(false).show(ui, |ui| {
+    // The bar has its room at all times: what is pressed must not move when it appears.
+    let scroll = ScrollArea::vertical().id_salt("map-scroll").auto_shrink(false);
+    scroll.scroll_bar_visibility(ScrollBarVisibility::AlwaysVisible).show(ui, |ui| {
         Frame::new().inner_margin(egui::Margin::symmetric(4, 2)).show(ui, add);
     });
 }
