@@ -12,6 +12,8 @@ mod positions;
 mod round;
 mod standing;
 
+pub(super) use standing::circuits;
+
 use egui::Ui;
 use quarterturn_mapping::Switched;
 

@@ -28,6 +28,26 @@ pub(super) fn of_panel<'h>(home: &'h Home, panel: &Component) -> Vec<&'h Compone
         .collect()
 }
 
+/// The breakers of circuits, panel by panel in the order of their numbers: not those that feed a panel.
+pub(crate) fn circuits(home: &Home) -> Vec<&Component> {
+    let mut all = Vec::new();
+    let mut feed: Vec<&str> = Vec::new();
+    for panel in panels(home) {
+        let (mains, others) = mains(home, panel);
+        feed.extend(mains.into_iter().chain(others).map(|component| component.id.as_str()));
+    }
+    for panel in panels(home) {
+        let mut here = of_panel(home, panel);
+        here.retain(|breaker| breaker.circuit.is_some() && !feed.contains(&breaker.id.as_str()));
+        here.sort_by_key(|breaker| {
+            let number = breaker.circuit.as_deref().unwrap_or_default();
+            places(Numbering::Sides, number).first().copied().unwrap_or(u32::MAX)
+        });
+        all.extend(here);
+    }
+    all
+}
+
 /// What cuts the whole panel, and what else feeds it.
 pub(super) fn mains<'h>(
     home: &'h Home,
@@ -58,4 +78,36 @@ pub(super) fn mains<'h>(
         }
     }
     (mains, others)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use quarterturn_home::Connection;
+
+    #[test]
+    fn circuits_are_told_by_number_and_without_what_feeds_a_panel() {
+        let breaker = |id: &str, panel: &str, number: &str| {
+            let mut breaker = Component::new(id, Kind::Breaker, id);
+            breaker.panel = Some(panel.to_owned());
+            breaker.circuit = Some(number.to_owned());
+            breaker
+        };
+        let line = |from: &str, to: &str| Connection::new(from, to, Medium::Power);
+        let home = Home {
+            components: vec![
+                Component::new("panel", Kind::Panel, "Panel"),
+                Component::new("sub", Kind::Panel, "Sub-panel"),
+                breaker("main", "panel", "main"),
+                breaker("ten", "panel", "10"),
+                breaker("two", "panel", "2"),
+                breaker("to-sub", "panel", "4"),
+                breaker("one-of-sub", "sub", "1"),
+            ],
+            connections: vec![line("main", "panel"), line("to-sub", "sub")],
+            ..Home::default()
+        };
+        let ids: Vec<&str> = circuits(&home).iter().map(|breaker| breaker.id.as_str()).collect();
+        assert_eq!(ids, ["two", "ten", "one-of-sub"]);
+    }
 }

@@ -3,7 +3,7 @@
 
 use egui::Ui;
 use quarterturn_guidance::fill;
-use quarterturn_home::{Component, Connection, Edit, Home, Kind, Medium};
+use quarterturn_home::{Component, Connection, Edit, Home, Medium};
 use quarterturn_mapping::{Lack, Switched, lacks, may_connect};
 
 use super::choose::{pressed, say};
@@ -26,7 +26,7 @@ pub(super) fn breaker_ui(
     if component.kind.is_power_distribution() || !lacks_power(view.home, component) {
         return;
     }
-    let circuits = circuits(view.home);
+    let circuits = panel::circuits(view.home);
     if circuits.is_empty() {
         return;
     }
@@ -99,25 +99,4 @@ fn others<'h>(home: &'h Home, state: &State, component: &Component) -> Vec<&'h C
 
 fn lacks_power(home: &Home, component: &Component) -> bool {
     lacks(home, component).contains(&(Lack::Feed, Medium::Power))
-}
-
-/// The breakers of circuits, panel by panel in the order of their numbers; not those that feed a panel.
-fn circuits(home: &Home) -> Vec<&Component> {
-    let feeds_panel = |id: &str| {
-        let power = home.connections.iter().filter(|l| l.carries == Medium::Power && l.from == id);
-        let fed = power.filter_map(|line| home.component(&line.to));
-        fed.into_iter().any(|fed| fed.kind == Kind::Panel)
-    };
-    let mut found: Vec<&Component> = home
-        .components
-        .iter()
-        .filter(|c| c.kind == Kind::Breaker && c.circuit.is_some() && !feeds_panel(&c.id))
-        .collect();
-    let number = |c: &Component| {
-        let digits = c.circuit.as_deref().unwrap_or_default();
-        let digits: String = digits.chars().take_while(char::is_ascii_digit).collect();
-        digits.parse::<u32>().unwrap_or(u32::MAX)
-    };
-    found.sort_by_key(|c| (c.panel.clone(), number(c)));
-    found
 }
